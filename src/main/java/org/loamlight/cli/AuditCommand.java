@@ -1,0 +1,142 @@
+package org.loamlight.cli;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import org.loamlight.criterion.Knowledge;
+import org.loamlight.criterion.KnowledgeReader;
+import org.loamlight.evaluation.Audit;
+import org.loamlight.evaluation.Auditor;
+import org.loamlight.evaluation.RuleBase;
+import org.loamlight.ranking.Ranking;
+import org.loamlight.report.JsonReport;
+import org.loamlight.report.TextReport;
+import org.loamlight.setup.ProblemsFound;
+import org.loamlight.setup.Setup;
+import org.loamlight.setup.SetupReader;
+import org.loamlight.wording.Wording;
+import org.loamlight.workbook.Checklist;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code loamlight audit}: the main job. */
+@Command(name = "audit", description = "Holds a described setup against what its animals need and says what to do first.",
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {"0:nothing at or above --fail-on", "1:something not right, not known or not decided at or above --fail-on",
+            "2:wrong usage or input; output that cannot be written", "3:a defect of the program"})
+final class AuditCommand implements Callable<Integer> {
+    private static final String TO_STDOUT = "-";
+
+    private final Surroundings surroundings;
+
+    @Parameters(paramLabel = "SETUP", description = "The setup file (JSON).")
+    private String setupFile;
+
+    @Option(names = {"-o", "--output"}, paramLabel = "FILE.xlsx", description = "Also write the Excel checklist.")
+    private String workbookFile;
+
+    @Option(names = "--json", paramLabel = "FILE|-", description = "Also write the results as JSON; \"-\" prints them instead of the report.")
+    private String jsonFile;
+
+    @Option(names = "--units", paramLabel = "UNITS", defaultValue = "metric",
+            description = "Units in print: ${COMPLETION-CANDIDATES} (default: ${DEFAULT-VALUE}).")
+    private UnitChoice units;
+
+    @Option(names = "--fail-on", paramLabel = "GRADE", defaultValue = "major",
+            description = "Grade from which the exit code is 1: ${COMPLETION-CANDIDATES} (default: ${DEFAULT-VALUE}).")
+    private FailOn failOn;
+
+    @Option(names = "--on", paramLabel = "DATE", description = "Day of the audit, as 2026-11-02. Default: the setup's \"on\", else today.")
+    private LocalDate on;
+
+    AuditCommand(Surroundings surroundings) {
+        this.surroundings = surroundings;
+    }
+
+    @Override
+    public Integer call() throws Complaint, ProblemsFound, IOException {
+        Targets targets = targets();
+        Thread warmUp = workbookFile == null ? null : startWarmUp();
+        InputFile input = InputFile.read(setupFile);
+        Knowledge knowledge = KnowledgeReader.builtIn();
+        Setup setup = SetupReader.read(input.name(), input.bytes(), knowledge.profiles().keySet());
+        Audit audit = new Auditor(knowledge, RuleBase.load(knowledge)).audit(setup, day(setup));
+        Ranking ranking = Ranking.of(audit.findings());
+        join(warmUp);
+        deliver(audit, ranking, input.sha256(), targets);
+        return failOn.exitCode(ranking.open());
+    }
+
+    /** @param json null when it goes to stdout or nowhere */
+    private record Targets(Path workbook, Path json) {
+    }
+
+    private Targets targets() throws Complaint {
+        Path workbook = workbookFile == null ? null : InputFile.path(workbookFile);
+        Path json = jsonFile == null || jsonFile.equals(TO_STDOUT) ? null : InputFile.path(jsonFile);
+        if (workbook != null && !workbookFile.toLowerCase(Locale.ROOT).endsWith(".xlsx")) {
+            throw new Complaint(workbookFile + ": the checklist is an Excel workbook; name it with .xlsx at the end");
+        }
+        requireApart(workbook, json);
+        return new Targets(workbook, json);
+    }
+
+    private void requireApart(Path workbook, Path json) throws Complaint {
+        Path setup = InputFile.path(setupFile).toAbsolutePath().normalize();
+        for (Path output : new Path[] {workbook, json}) {
+            if (output != null && output.toAbsolutePath().normalize().equals(setup)) {
+                throw new Complaint(output + ": this is the setup itself; give the output another name");
+            }
+            if (output != null) {
+                OutputFiles.requireWritable(output);
+            }
+        }
+        if (workbook != null && json != null && workbook.toAbsolutePath().normalize().equals(json.toAbsolutePath().normalize())) {
+            throw new Complaint(json + ": workbook and JSON would be one file; give them two names");
+        }
+    }
+
+    /** Workbook classes take longer to load than the rules to run, and there are two cores. */
+    private static Thread startWarmUp() {
+        Thread warmUp = new Thread(Checklist::warmUp, "workbook warm-up");
+        warmUp.setDaemon(true);
+        warmUp.start();
+        return warmUp;
+    }
+
+    private static void join(Thread warmUp) {
+        if (warmUp != null) {
+            try {
+                warmUp.join();
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+            }
+        }
+    }
+
+    private LocalDate day(Setup setup) {
+        return on != null ? on : setup.on().orElseGet(() -> LocalDate.now(surroundings.clock()));
+    }
+
+    private void deliver(Audit audit, Ranking ranking, String inputSha256, Targets targets) throws Complaint, IOException {
+        Wording wording = new Wording(units.units(), audit.knowledge());
+        OutputFiles files = new OutputFiles();
+        if (targets.workbook != null) {
+            ByteArrayOutputStream workbook = new ByteArrayOutputStream();
+            Checklist.write(audit, ranking, wording, workbook);
+            files.add(targets.workbook, workbook.toByteArray());
+        }
+        String json = jsonFile == null ? "" : JsonReport.of(audit, ranking, wording, inputSha256);
+        if (targets.json != null) {
+            files.add(targets.json, json.getBytes(StandardCharsets.UTF_8));
+        }
+        files.write();
+        surroundings.out().print(TO_STDOUT.equals(jsonFile) ? json : TextReport.of(audit, ranking, wording));
+        surroundings.out().flush();
+    }
+}

@@ -1,0 +1,76 @@
+package org.loamlight.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/** The files of one run. Each appears whole or not at all, and none before all of them could be written. */
+final class OutputFiles {
+    private final Map<Path, byte[]> contents = new LinkedHashMap<>();
+
+    /** Plans a file. */
+    void add(Path file, byte[] content) {
+        contents.put(file, content);
+    }
+
+    /** Writes every planned file beside its place first, then moves them there. */
+    void write() throws Complaint {
+        Map<Path, Path> written = new LinkedHashMap<>();
+        try {
+            for (Map.Entry<Path, byte[]> content : contents.entrySet()) {
+                written.put(content.getKey(), beside(content.getKey(), content.getValue()));
+            }
+            for (Map.Entry<Path, Path> file : written.entrySet()) {
+                move(file.getValue(), file.getKey());
+            }
+        } finally {
+            written.values().forEach(OutputFiles::remove);
+        }
+    }
+
+    /** Says before any work is done what would fail after it. */
+    static void requireWritable(Path file) throws Complaint {
+        Path folder = file.toAbsolutePath().getParent();
+        if (Files.isDirectory(file)) {
+            throw new Complaint(file + ": this is a folder; name the file to write in it");
+        }
+        if (folder == null || !Files.isDirectory(folder)) {
+            throw new Complaint(file + ": the folder " + folder + " does not exist; make it first");
+        }
+        if (!Files.isWritable(folder) || Files.exists(file) && !Files.isWritable(file)) {
+            throw new Complaint(file + ": this cannot be written; check the permissions of the folder and the file");
+        }
+    }
+
+    private static Path beside(Path file, byte[] content) throws Complaint {
+        Path part = null;
+        try {
+            part = Files.createTempFile(file.toAbsolutePath().getParent(), ".loamlight-", ".part");
+            return Files.write(part, content);
+        } catch (IOException e) {
+            remove(part);
+            throw new Complaint(file + ": writing failed (" + Reason.of(e) + "); nothing was left behind. Is the disk full?");
+        }
+    }
+
+    private static void move(Path part, Path file) throws Complaint {
+        try {
+            Files.move(part, file, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
+        } catch (IOException e) {
+            throw new Complaint(file + ": writing failed (" + Reason.of(e) + "); is the file open in another program?");
+        }
+    }
+
+    private static void remove(Path part) {
+        if (part != null) {
+            try {
+                Files.deleteIfExists(part);
+            } catch (IOException e) {
+                part.toFile().deleteOnExit();
+            }
+        }
+    }
+}

@@ -1,0 +1,39 @@
+package org.loamlight.criterion;
+
+import java.util.function.BiPredicate;
+import org.loamlight.setup.Heater;
+import org.loamlight.setup.Lamp;
+import org.loamlight.setup.Setup;
+import org.loamlight.setup.Stated;
+import org.loamlight.setup.Subject;
+
+/**
+ * What front matter can name under {@code applies-when}. A condition that cannot be told counts as met: then the missing
+ * answer becomes the finding.
+ */
+public enum Condition {
+    DIGS((species, thing) -> species.digs() != Stated.NO),
+    CLIMBS((species, thing) -> species.climbs() != Stated.NO),
+    USES_UV((species, thing) -> species.uv() != UvUse.WITHOUT),
+    HOT_HEATER((species, thing) -> !(thing instanceof Heater heater) || heater.hot() != Stated.NO),
+    UV_LAMP((species, thing) -> !(thing instanceof Lamp lamp) || lamp.givesUv() != Stated.NO);
+
+    private final BiPredicate<Species, Object> test;
+
+    Condition(BiPredicate<Species, Object> test) {
+        this.test = test;
+    }
+
+    /** Whether the condition is met, or may be, for a subject and one species kept there. */
+    public boolean mayHold(Species species, Subject subject, Setup setup) {
+        return test.test(species, thing(subject, setup));
+    }
+
+    private static Object thing(Subject subject, Setup setup) {
+        return switch (subject.kind()) {
+            case HEATER -> setup.heaters().stream().filter(one -> one.subject().equals(subject)).findFirst().orElseThrow();
+            case LAMP -> setup.lamps().stream().filter(one -> one.subject().equals(subject)).findFirst().orElseThrow();
+            default -> subject;
+        };
+    }
+}

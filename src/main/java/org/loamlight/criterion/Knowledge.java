@@ -1,0 +1,35 @@
+package org.loamlight.criterion;
+
+import java.util.List;
+import java.util.Map;
+import java.util.NoSuchElementException;
+import java.util.Optional;
+
+/**
+ * Everything that was compiled from rules/.
+ *
+ * @param version    version of the tool it was built with
+ * @param sha256     SHA-256 of the knowledge file, lower-case hexadecimal
+ * @param criteria   by id, in the order of their ids
+ * @param profiles   by species id, in the order of their ids
+ * @param sources    by id
+ * @param limitRules names of the shared limit rules
+ */
+public record Knowledge(String version, String sha256, Map<String, Criterion> criteria, Map<String, Profile> profiles,
+        Map<String, Source> sources, List<Caution> cautions, List<String> limitRules) {
+
+    /** The criterion of an id that is known to exist. */
+    public Criterion criterion(String id) {
+        return Optional.ofNullable(criteria.get(id)).orElseThrow(() -> new NoSuchElementException("There is no criterion " + id));
+    }
+
+    /** The profile of a species that is known to exist. */
+    public Profile profile(String species) {
+        return Optional.ofNullable(profiles.get(species)).orElseThrow(() -> new NoSuchElementException("There is no species " + species));
+    }
+
+    /** The source of an id that is known to exist. */
+    public Source source(String id) {
+        return Optional.ofNullable(sources.get(id)).orElseThrow(() -> new NoSuchElementException("There is no source " + id));
+    }
+}

@@ -1,0 +1,173 @@
+package org.loamlight.criterion;
+
+import java.math.BigDecimal;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.loamlight.quantity.Topic;
+import org.loamlight.quantity.Unit;
+import org.loamlight.quantity.Zone;
+import org.loamlight.setup.JsonValue;
+import org.loamlight.setup.Purpose;
+import org.loamlight.setup.Section;
+import org.loamlight.setup.Sex;
+import org.loamlight.setup.Stage;
+import org.loamlight.setup.Stated;
+
+/** Reads a limit as a profile writes it. Every number is read exactly, with its unit. */
+final class LimitReader {
+    private static final Pattern EXACT = Pattern.compile("(-?\\d+(?:\\.\\d+)?)\\s*(.*)");
+
+    private LimitReader() {
+    }
+
+    static Limit limit(Section limit) {
+        Topic topic = topic(limit);
+        Optional<Bound> atLeast = bound(limit, "at-least", topic.unit());
+        Optional<Bound> atMost = bound(limit, "at-most", topic.unit());
+        if (!isTold(limit, "at-least") && !isTold(limit, "at-most")) {
+            limit.lacks("at-least", "give \"at-least\", \"at-most\" or both");
+        }
+        if (atLeast.isPresent() && atMost.isPresent() && isAbove(atLeast.get(), atMost.get(), topic.unit())) {
+            limit.problem("at-most", "it lies below \"at-least\"", "write the lower end under \"at-least\"");
+        }
+        return new Limit(limit.requiredText("criterion", "name the criterion"), topic, zone(limit),
+                limit.choice("where", Where.class, Where.EVERYWHERE), atLeast, atMost, limit.section("scope", LimitReader::scope),
+                limit.section("per-further-animal", LimitReader::increment), constant(limit, "cap", topic.unit()),
+                Optional.ofNullable(limit.choice("grade", Grade.class, null)), citation(limit),
+                limit.choice("chosen", Stated.class, Stated.YES) == Stated.YES, limit.text("why"));
+    }
+
+    static Citation citation(Section at) {
+        Standing standing = must(at, "standing", Standing.class, "say how it is known");
+        return new Citation(at.requiredText("source", "cite a source of sources.json"), at.text("clause"), standing);
+    }
+
+    /** A word that must be there; null after a problem, which ends the reading of the file. */
+    static <E extends Enum<E>> E must(Section at, String key, Class<E> type, String allowed) {
+        if (!isTold(at, key)) {
+            at.lacks(key, allowed);
+        }
+        return at.choice(key, type, null);
+    }
+
+    /** "not looked" is an answer of keepers; knowledge that is not there must be left out. */
+    private static boolean isTold(Section at, String key) {
+        return at.member(key).filter(value -> !(value instanceof JsonValue.JsonText text && text.text().strip().equals(Section.NOT_LOOKED)))
+                .isPresent();
+    }
+
+    private static boolean isAbove(Bound one, Bound other, Unit unit) {
+        if (one instanceof Bound.Constant low && other instanceof Bound.Constant high) {
+            return low.unit().convert(low.value(), unit) > high.unit().convert(high.value(), unit);
+        }
+        return one instanceof Bound.Factor low && other instanceof Bound.Factor high && low.of() == high.of()
+                && low.factor().compareTo(high.factor()) > 0;
+    }
+
+    private static Topic topic(Section limit) {
+        String id = limit.requiredText("topic", "name what is limited");
+        Optional<Topic> topic = Topic.named(id);
+        if (topic.isEmpty() && !id.isEmpty()) {
+            limit.problem("topic", "the topic \"" + id + "\" is not known", "see Topic for those that are");
+        }
+        return topic.orElse(Topic.INSIDE_LENGTH);
+    }
+
+    private static Zone zone(Section limit) {
+        String id = limit.text("place");
+        return id.isEmpty() ? Zone.ENCLOSURE : Zone.named(id).orElseGet(() -> {
+            limit.problem("place", "the place \"" + id + "\" is not known", "see Zone for those that are");
+            return Zone.ENCLOSURE;
+        });
+    }
+
+    private static Optional<Bound> bound(Section limit, String key, Unit unit) {
+        if (limit.member(key).filter(JsonValue.JsonObject.class::isInstance).isPresent()) {
+            return Optional.of(limit.section(key, LimitReader::factor));
+        }
+        return constant(limit, key, unit).map(Bound.class::cast);
+    }
+
+    private static Bound factor(Section bound) {
+        return new Bound.Factor(decimal(bound, "factor"), must(bound, "of", BodyMeasure.class, "say what it is a factor of"));
+    }
+
+    private static Optional<Bound.Constant> constant(Section limit, String key, Unit unit) {
+        String text = limit.text(key);
+        if (text.isEmpty()) {
+            return Optional.empty();
+        }
+        Matcher exact = EXACT.matcher(text);
+        Optional<Unit> spelt = exact.matches() ? unit(exact.group(2), unit) : Optional.empty();
+        if (spelt.isEmpty()) {
+            limit.problem(key, "found \"" + text + "\"", "write a number with a unit of " + unit.dimension());
+            return Optional.empty();
+        }
+        return Optional.of(new Bound.Constant(new BigDecimal(exact.group(1)), spelt.get()));
+    }
+
+    private static Optional<Unit> unit(String spelt, Unit wanted) {
+        boolean plain = wanted.symbol().isEmpty() || wanted == Unit.UV_INDEX;
+        return spelt.isEmpty() && plain ? Optional.of(wanted)
+                : Unit.spelt(spelt).filter(found -> found.dimension() == wanted.dimension());
+    }
+
+    private static BigDecimal decimal(Section at, String key) {
+        String text = at.requiredText(key, "write an exact decimal number in quotes");
+        if (text.matches("\\d+(\\.\\d+)?")) {
+            return new BigDecimal(text);
+        }
+        if (!text.isEmpty()) {
+            at.problem(key, "found \"" + text + "\"", "write an exact decimal number such as \"0.75\"");
+        }
+        return BigDecimal.ONE;
+    }
+
+    private static Scope scope(Section scope) {
+        record Numbers(int fewest, int most) {
+        }
+        Numbers animals = scope.section("animals", one -> new Numbers(one.wholeNumber("from").orElse(Scope.ALL.fewestAnimals()),
+                one.wholeNumber("up-to").orElse(Scope.ALL.mostAnimals())));
+        if (animals.fewest > animals.most) {
+            scope.problem("animals", "no number lies from " + animals.fewest + " up to " + animals.most,
+                    "write the smaller number under \"from\"");
+        }
+        return new Scope(scope.choices("stages", Stage.class), scope.choices("sexes", Sex.class),
+                scope.section("length", LimitReader::sizeClass), Set.copyOf(scope.choices("purposes", Purpose.class)),
+                animals.fewest, animals.most);
+    }
+
+    private static SizeClass sizeClass(Section size) {
+        Optional<Double> from = centimetres(size, "from");
+        Optional<Double> over = centimetres(size, "over");
+        Optional<Double> upTo = centimetres(size, "up-to");
+        Optional<Double> below = centimetres(size, "below");
+        if (from.isPresent() && over.isPresent() || upTo.isPresent() && below.isPresent()) {
+            size.problem("", "an end is given twice", "keep one of \"from\" and \"over\", one of \"up-to\" and \"below\"");
+        }
+        try {
+            return new SizeClass(from.or(() -> over).orElse(Double.NEGATIVE_INFINITY), from.isPresent(),
+                    upTo.or(() -> below).orElse(Double.POSITIVE_INFINITY), upTo.isPresent());
+        } catch (IllegalArgumentException e) {
+            size.problem("", e.getMessage(), "write the smaller length under \"from\" or \"over\"");
+            return SizeClass.ANY;
+        }
+    }
+
+    private static Optional<Double> centimetres(Section size, String key) {
+        return constant(size, key, Unit.CENTIMETRE).map(one -> one.unit().convert(one.value(), Unit.CENTIMETRE));
+    }
+
+    private static Increment increment(Section gain) {
+        if (gain.keys().isEmpty()) {
+            return Increment.NONE;
+        }
+        int base = gain.wholeNumber("beyond").orElse(0);
+        if (base < 1) {
+            gain.problem("beyond", "the number of animals the limit itself is for is not told", "write 1 or more");
+        }
+        return new Increment(base, decimal(gain, "share"), gain.stated("compounded") == Stated.YES);
+    }
+}

@@ -1,0 +1,128 @@
+package org.loamlight.criterion;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import org.loamlight.quantity.Place;
+import org.loamlight.quantity.Zone;
+import org.loamlight.setup.Animal;
+import org.loamlight.setup.Lamp;
+import org.loamlight.setup.Measure;
+import org.loamlight.setup.Setup;
+import org.loamlight.setup.Subject;
+import org.loamlight.setup.SubjectKind;
+import org.loamlight.setup.Told;
+
+/** Turns the limits of a profile into numbers for the animals of a setup. */
+public final class LimitResolver {
+    private final Setup setup;
+    private final Knowledge knowledge;
+
+    public LimitResolver(Setup setup, Knowledge knowledge) {
+        this.setup = setup;
+        this.knowledge = knowledge;
+    }
+
+    /**
+     * The chosen limits of a criterion for a subject: for one animal its own, for everything else those of all animals, the
+     * smallest and the largest alike.
+     */
+    public Resolution resolve(Criterion criterion, Subject subject) {
+        List<ResolvedLimit> limits = new ArrayList<>();
+        Set<String> missing = new TreeSet<>();
+        for (Animal animal : setup.animals()) {
+            if (subject.kind() != SubjectKind.ANIMAL || subject.name().equals(animal.name())) {
+                Profile profile = knowledge.profile(animal.species());
+                profile.chosen(criterion.id()).filter(limit -> !limit.scope().excludes(animal, setup))
+                        .forEach(limit -> add(new Case(criterion, subject, animal, limit), limits, missing));
+            }
+        }
+        return new Resolution(limits, missing);
+    }
+
+    private record Case(Criterion criterion, Subject subject, Animal animal, Limit limit) {
+    }
+
+    private void add(Case one, List<ResolvedLimit> limits, Set<String> missing) {
+        Set<String> open = open(one);
+        if (open.isEmpty()) {
+            limits.add(inNumbers(one));
+        } else {
+            missing.addAll(open);
+        }
+    }
+
+    private Set<String> open(Case one) {
+        Set<String> open = new TreeSet<>();
+        for (String question : one.limit.scope().open(one.animal)) {
+            open.add(Told.resolved(question, one.animal.subject()));
+        }
+        for (BodyMeasure of : factors(one.limit)) {
+            if (!measure(of, one).isKnown()) {
+                open.add(Told.resolved(of.question(), of == BodyMeasure.LAMP_MINIMUM_DISTANCE ? one.subject : one.animal.subject()));
+            }
+        }
+        return open;
+    }
+
+    private static List<BodyMeasure> factors(Limit limit) {
+        List<BodyMeasure> factors = new ArrayList<>();
+        limit.atLeast().filter(Bound.Factor.class::isInstance).ifPresent(bound -> factors.add(((Bound.Factor) bound).of()));
+        limit.atMost().filter(Bound.Factor.class::isInstance).ifPresent(bound -> factors.add(((Bound.Factor) bound).of()));
+        return factors;
+    }
+
+    private ResolvedLimit inNumbers(Case one) {
+        Limit limit = one.limit;
+        double uncapped = limit.atLeast().map(bound -> value(bound, one)).orElse(Double.NEGATIVE_INFINITY);
+        double low = capped(uncapped, limit);
+        double high = limit.atMost().map(bound -> value(bound, one)).orElse(Double.POSITIVE_INFINITY);
+        double ofLow = low < uncapped ? 0 : limit.atLeast().map(bound -> uncertainty(bound, one)).orElse(0.0);
+        double uncertainty = Math.max(ofLow, limit.atMost().map(bound -> uncertainty(bound, one)).orElse(0.0));
+        Place place = limit.zone() == Zone.ITEM ? Place.at(one.subject.key()) : Place.of(limit.zone());
+        return new ResolvedLimit(one.criterion.id(), one.subject, limit.topic(), place, limit.where(), low, high, uncertainty,
+                one.criterion.decision(), limit.grade().orElse(one.criterion.grade()), limit.citation(), one.animal.name());
+    }
+
+    private static double capped(double low, Limit limit) {
+        return limit.cap().map(cap -> Math.min(low, cap.unit().convert(cap.value(), limit.topic().unit()))).orElse(low);
+    }
+
+    private double value(Bound bound, Case one) {
+        BigDecimal gain = gain(one.limit);
+        if (bound instanceof Bound.Constant constant) {
+            return constant.unit().convert(constant.value().multiply(gain), one.limit.topic().unit());
+        }
+        Bound.Factor factor = (Bound.Factor) bound;
+        BigDecimal product = factor.factor().multiply(BigDecimal.valueOf(measure(factor.of(), one).value())).multiply(gain);
+        return factor.of().unit().convert(product, one.limit.topic().unit());
+    }
+
+    private BigDecimal gain(Limit limit) {
+        return limit.increment().factorFor(setup.animals().size());
+    }
+
+    private double uncertainty(Bound bound, Case one) {
+        if (bound instanceof Bound.Factor factor) {
+            double own = measure(factor.of(), one).standardUncertainty() * factor.factor().multiply(gain(one.limit)).doubleValue();
+            return factor.of().unit().convertDifference(own, one.limit.topic().unit());
+        }
+        return 0;
+    }
+
+    private Measure measure(BodyMeasure of, Case one) {
+        return switch (of) {
+            case TOTAL_LENGTH -> one.animal.length();
+            case BODY_MASS -> one.animal.mass();
+            case HEAD_WIDTH -> one.animal.headWidth();
+            case LAMP_MINIMUM_DISTANCE -> lampMinimum(one.subject);
+        };
+    }
+
+    private Measure lampMinimum(Subject subject) {
+        return setup.lamps().stream().filter(lamp -> lamp.subject().equals(subject)).findFirst()
+                .map(Lamp::minimumDistance).orElse(Measure.UNKNOWN);
+    }
+}

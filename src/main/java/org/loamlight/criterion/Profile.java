@@ -1,0 +1,29 @@
+package org.loamlight.criterion;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * What is known of a species.
+ *
+ * @param also     other names keepers use
+ * @param note     what a reader of the profile must know; may be empty
+ * @param habits   for each habit of {@link Species} by its key where it stands
+ * @param limits   chosen and not chosen, those for every reptile included where the species has none of its own
+ * @param notMeant criteria that do not hold for it
+ */
+public record Profile(Species species, List<String> also, String note, Map<String, Citation> habits, List<Limit> limits,
+        List<NotMeant> notMeant) {
+
+    /** The limits applied for a criterion; empty when there is none. */
+    public Stream<Limit> chosen(String criterion) {
+        return limits.stream().filter(limit -> limit.chosen() && limit.criterion().equals(criterion));
+    }
+
+    /** Why a criterion does not hold for the species; empty when it does. */
+    public Optional<String> whyNotMeant(String criterion) {
+        return notMeant.stream().filter(one -> one.criterion().equals(criterion)).map(NotMeant::reason).findFirst();
+    }
+}

@@ -1,0 +1,55 @@
+package org.loamlight.criterion;
+
+import java.util.Set;
+import java.util.TreeSet;
+import org.loamlight.setup.Animal;
+import org.loamlight.setup.Purpose;
+import org.loamlight.setup.Setup;
+import org.loamlight.setup.Sex;
+import org.loamlight.setup.Stage;
+
+/**
+ * For whom a limit is meant. Winter rest and the other special housings are told by the purpose; day and night by the topic.
+ *
+ * @param stages       stages of life; empty for all
+ * @param sexes        sexes; empty for all
+ * @param size         class of total length
+ * @param purposes     purposes of the housing; empty for all
+ * @param fewestAnimals smallest number of animals in the enclosure
+ * @param mostAnimals  largest number of animals in the enclosure
+ */
+public record Scope(Set<Stage> stages, Set<Sex> sexes, SizeClass size, Set<Purpose> purposes, int fewestAnimals, int mostAnimals) {
+    /** Everybody. */
+    public static final Scope ALL = new Scope(Set.of(), Set.of(), SizeClass.ANY, Set.of(), 1, Integer.MAX_VALUE);
+
+    public Scope {
+        stages = Set.copyOf(stages);
+        sexes = Set.copyOf(sexes);
+        purposes = Set.copyOf(purposes);
+    }
+
+    /** Whether it is out of the question, whatever else is still unknown of the animal. */
+    boolean excludes(Animal animal, Setup setup) {
+        int animals = setup.animals().size();
+        return animals < fewestAnimals || animals > mostAnimals
+                || !purposes.isEmpty() && !purposes.contains(setup.purpose())
+                || !stages.isEmpty() && animal.stage() != Stage.UNKNOWN && !stages.contains(animal.stage())
+                || !sexes.isEmpty() && animal.sex() != Sex.UNKNOWN && !sexes.contains(animal.sex())
+                || !size.isAny() && animal.length().isKnown() && !size.holds(animal.length());
+    }
+
+    /** The questions about the animal that decide whether it is meant and are not answered. */
+    Set<String> open(Animal animal) {
+        Set<String> open = new TreeSet<>();
+        if (!stages.isEmpty() && animal.stage() == Stage.UNKNOWN) {
+            open.add("animals[].stage");
+        }
+        if (!sexes.isEmpty() && animal.sex() == Sex.UNKNOWN) {
+            open.add("animals[].sex");
+        }
+        if (!size.isAny() && !animal.length().isKnown()) {
+            open.add("animals[].length");
+        }
+        return open;
+    }
+}

@@ -1,0 +1,15 @@
+package org.loamlight.criterion;
+
+/** How a value is known, the firmest first. */
+public enum Standing {
+    /** The passage itself was read. */
+    READ,
+    /** Somebody else quotes it. */
+    SECONDARY,
+    /** Usual in the trade, no source. */
+    COMMON_PRACTICE,
+    /** Our own judgement. */
+    JUDGEMENT,
+    /** From memory, not verified. */
+    FROM_MEMORY
+}

@@ -1,0 +1,6 @@
+package org.loamlight.criterion;
+
+/** What ultraviolet is to a species. */
+public enum UvUse {
+    NEEDS, PROFITS, WITHOUT
+}

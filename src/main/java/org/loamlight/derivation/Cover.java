@@ -1,0 +1,103 @@
+package org.loamlight.derivation;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.loamlight.physics.Conformance;
+import org.loamlight.physics.Stretch;
+import org.loamlight.physics.Stretches;
+import org.loamlight.quantity.Method;
+import org.loamlight.quantity.Origin;
+import org.loamlight.quantity.Place;
+import org.loamlight.quantity.Quantity;
+import org.loamlight.quantity.Step;
+import org.loamlight.quantity.Topic;
+import org.loamlight.setup.Furnishing;
+import org.loamlight.setup.Heater;
+import org.loamlight.setup.Measure;
+import org.loamlight.setup.Setup;
+import org.loamlight.setup.Stated;
+import org.loamlight.setup.Subject;
+
+/** Cover, hides and heat along the axis: counts for each third, and the longest stretch without cover. */
+final class Cover {
+    private static final int THIRDS = 3;
+
+    private final Setup setup;
+    private final Layout layout;
+
+    Cover(Setup setup, Layout layout) {
+        this.setup = setup;
+        this.layout = layout;
+    }
+
+    List<Quantity> quantities() {
+        List<Quantity> quantities = new ArrayList<>();
+        if (setup.told().has("furnishings", Subject.ENCLOSURE)) {
+            quantities.addAll(counts(Topic.COVER_PIECES, placed(Furnishing::cover)));
+            quantities.addAll(counts(Topic.HIDES, placed(Furnishing::hide)));
+            longestOpen().ifPresent(quantities::add);
+        }
+        if (setup.told().has("heaters", Subject.ENCLOSURE)) {
+            quantities.addAll(counts(Topic.HEAT_SOURCES, heaters()));
+        }
+        return quantities;
+    }
+
+    /** @param thirds none when it is not known where the part is, or whether it counts at all */
+    private record Placed(String name, List<Integer> thirds) {
+    }
+
+    private List<Placed> placed(Function<Furnishing, Stated> counts) {
+        return setup.furnishings().stream().filter(piece -> counts.apply(piece) != Stated.NO)
+                .map(piece -> new Placed(piece.name(), counts.apply(piece) == Stated.YES ? layout.thirds(piece) : List.of())).toList();
+    }
+
+    private List<Placed> heaters() {
+        return setup.heaters().stream().map(this::placed).toList();
+    }
+
+    private Placed placed(Heater heater) {
+        return new Placed(heater.name(), layout.third(heater.place()).stream().boxed().toList());
+    }
+
+    /** A third without a part counts zero only when every part has its place. */
+    private List<Quantity> counts(Topic topic, List<Placed> parts) {
+        boolean allPlaced = parts.stream().noneMatch(part -> part.thirds.isEmpty());
+        List<Quantity> counts = new ArrayList<>();
+        for (int third = 0; third < THIRDS; third++) {
+            int wanted = third;
+            List<String> here = parts.stream().filter(part -> part.thirds.contains(wanted)).map(Placed::name).toList();
+            if (allPlaced || !here.isEmpty()) {
+                counts.add(count(topic, third, here));
+            }
+        }
+        return counts;
+    }
+
+    private Quantity count(Topic topic, int third, List<String> names) {
+        List<Step> trail = names.isEmpty() ? List.of() : List.of(Step.of("counted", String.join(", ", names)));
+        return new Quantity(topic, Place.of(layout.zoneOf(third)), names.size(), 0, new Origin(Method.SEEN, Subject.ENCLOSURE.key(), ""), trail);
+    }
+
+    private Optional<Quantity> longestOpen() {
+        List<Furnishing> pieces = setup.furnishings().stream().filter(piece -> piece.cover() != Stated.NO).toList();
+        List<Stretch> stretches = pieces.stream().filter(piece -> piece.cover() == Stated.YES).map(layout::stretch)
+                .flatMap(Optional::stream).toList();
+        if (!layout.length().isKnown() || stretches.size() < pieces.size()) {
+            return Optional.empty();
+        }
+        Stretches merged = Stretches.merged(stretches, layout.length().value());
+        return Optional.of(new Quantity(Topic.LONGEST_OPEN_STRETCH, Place.ANYWHERE, merged.longestOpen(), edgeUncertainty(pieces),
+                new Origin(Method.COMPUTED, Subject.ENCLOSURE.key(), ""), List.of(Step.of("merged", String.valueOf(pieces.size())))));
+    }
+
+    /** An open stretch has two edges, each as uncertain as the least certain edge told; the wall where no piece stands. */
+    private double edgeUncertainty(List<Furnishing> pieces) {
+        double edge = pieces.stream().flatMap(piece -> Stream.of(piece.begins(), piece.ends(), piece.extent())).filter(Measure::isKnown)
+                .mapToDouble(Measure::standardUncertainty).max().orElse(layout.length().standardUncertainty());
+        return Conformance.combine(edge, edge);
+    }
+}

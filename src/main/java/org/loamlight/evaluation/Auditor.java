@@ -1,0 +1,107 @@
+package org.loamlight.evaluation;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.kie.api.runtime.ClassObjectFilter;
+import org.kie.api.runtime.KieSession;
+import org.loamlight.criterion.Knowledge;
+import org.loamlight.criterion.Lives;
+import org.loamlight.derivation.Axis;
+import org.loamlight.derivation.Derivation;
+import org.loamlight.finding.Applies;
+import org.loamlight.finding.Explains;
+import org.loamlight.finding.Fault;
+import org.loamlight.finding.Finding;
+import org.loamlight.finding.Held;
+import org.loamlight.finding.Missing;
+import org.loamlight.finding.Pair;
+import org.loamlight.finding.Voided;
+import org.loamlight.quantity.Quantity;
+import org.loamlight.setup.Setup;
+
+/** Audits setups. One instance serves all threads. */
+public final class Auditor {
+    /** Far more rules than any setup can fire; reaching it means rules that feed themselves. */
+    private static final int MOST_FIRINGS = 200_000;
+
+    private final Knowledge knowledge;
+    private final RuleBase rules;
+
+    public Auditor(Knowledge knowledge, RuleBase rules) {
+        this.knowledge = knowledge;
+        this.rules = rules;
+    }
+
+    /**
+     * Audits one setup.
+     *
+     * @param on day of the audit
+     * @throws AuditFailure when a rule fails, the rules do not come to rest, or state something about a pair nobody asked for
+     */
+    public Audit audit(Setup setup, LocalDate on) {
+        List<Quantity> quantities = Derivation.quantities(setup, axis(setup));
+        Pairs pairs = new Pairs(setup, knowledge);
+        List<Pairs.Listed> listed = pairs.all();
+        Statements statements = evaluate(setup, quantities, listed);
+        requireAsked(statements, listed);
+        List<Finding> findings = new Closing(pairs, statements).close(listed);
+        return new Audit(setup, on, knowledge, quantities, findings);
+    }
+
+    private Axis axis(Setup setup) {
+        return setup.animals().stream().allMatch(animal -> knowledge.profile(animal.species()).species().lives() == Lives.TREES)
+                ? Axis.HEIGHT : Axis.LENGTH;
+    }
+
+    private Statements evaluate(Setup setup, List<Quantity> quantities, List<Pairs.Listed> listed) {
+        KieSession session = rules.session();
+        try {
+            facts(setup, quantities, listed).forEach(session::insert);
+            if (session.fireAllRules(MOST_FIRINGS) >= MOST_FIRINGS) {
+                throw new AuditFailure("The rules did not come to rest after " + MOST_FIRINGS + " firings");
+            }
+            return new Statements(all(session, Fault.class), all(session, Missing.class), all(session, Held.class),
+                    all(session, Voided.class), all(session, Explains.class));
+        } catch (AuditFailure e) {
+            throw e;
+        } catch (RuntimeException e) {
+            throw new AuditFailure("A rule failed: " + e.getMessage(), e);
+        } finally {
+            session.dispose();
+        }
+    }
+
+    private List<Object> facts(Setup setup, List<Quantity> quantities, List<Pairs.Listed> listed) {
+        List<Object> facts = new ArrayList<>();
+        listed.stream().filter(Pairs.Listed::applies).forEach(pair -> {
+            facts.add(new Applies(pair.criterion().id(), pair.subject(), pair.criterion().isLimit()));
+            facts.addAll(pair.limits().limits());
+        });
+        facts.addAll(quantities);
+        List.<Collection<?>>of(setup.animals(), setup.enclosure().openings(), setup.heaters(), setup.lamps(), setup.furnishings(),
+                setup.readings(), List.of(setup.enclosure(), setup.room(), setup.care())).forEach(facts::addAll);
+        setup.substrate().ifPresent(facts::add);
+        setup.water().ifPresent(facts::add);
+        setup.animals().stream().map(animal -> knowledge.profile(animal.species()).species()).distinct().forEach(facts::add);
+        return facts;
+    }
+
+    private static <T> List<T> all(KieSession session, Class<T> type) {
+        List<T> found = new ArrayList<>();
+        session.getObjects(new ClassObjectFilter(type)).forEach(fact -> found.add(type.cast(fact)));
+        return found;
+    }
+
+    private static void requireAsked(Statements statements, List<Pairs.Listed> listed) {
+        Set<Pair> asked = listed.stream().filter(Pairs.Listed::applies)
+                .map(pair -> new Pair(pair.criterion().id(), pair.subject())).collect(Collectors.toSet());
+        List<String> strays = statements.stated().stream().filter(pair -> !asked.contains(pair)).map(Pair::key).sorted().toList();
+        if (!strays.isEmpty()) {
+            throw new AuditFailure("Rules stated something about pairs nobody asked for: " + String.join(", ", strays));
+        }
+    }
+}

@@ -1,0 +1,90 @@
+package org.loamlight.evaluation;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.drools.model.Model;
+import org.drools.modelcompiler.KieBaseBuilder;
+import org.kie.api.KieBase;
+import org.kie.api.runtime.KieSession;
+import org.loamlight.criterion.Criterion;
+import org.loamlight.criterion.Knowledge;
+
+/** The rules that were compiled at build time. Made once, shared by all threads; each audit has a session of its own. */
+public final class RuleBase {
+    private static final String MODEL_LIST = "/META-INF/kie/org.loamlight/loamlight/drools-model";
+    private static final String VERSION_LINE = "Drools-Model-Version";
+
+    private final KieBase base;
+
+    private RuleBase(KieBase base) {
+        this.base = base;
+    }
+
+    /**
+     * Loads the compiled rules.
+     *
+     * @throws AuditFailure when they are absent or are not exactly the rules of the catalogue, naming the difference
+     */
+    public static RuleBase load(Knowledge knowledge) {
+        List<Model> models = modelClasses().stream().map(RuleBase::model).toList();
+        KieBase base = KieBaseBuilder.createKieBaseFromModel(models);
+        requireSame(ruleNames(knowledge), ruleNames(base));
+        return new RuleBase(base);
+    }
+
+    KieSession session() {
+        return base.newKieSession();
+    }
+
+    /** Whether every audit has given back its session; one that stays open holds its facts for ever. */
+    boolean hasNoOpenSession() {
+        return base.getKieSessions().isEmpty();
+    }
+
+    private static List<String> modelClasses() {
+        try (InputStream list = RuleBase.class.getResourceAsStream(MODEL_LIST)) {
+            if (list == null) {
+                throw new AuditFailure("The compiled rules " + MODEL_LIST + " are not in the program; build it with mvn package");
+            }
+            return new String(list.readAllBytes(), StandardCharsets.UTF_8).lines().map(String::strip)
+                    .filter(line -> !line.isEmpty() && !line.startsWith(VERSION_LINE)).sorted().toList();
+        } catch (IOException e) {
+            throw new AuditFailure("The compiled rules " + MODEL_LIST + " cannot be read", e);
+        }
+    }
+
+    private static Model model(String className) {
+        try {
+            return (Model) Class.forName(className).getDeclaredConstructor().newInstance();
+        } catch (ReflectiveOperationException e) {
+            throw new AuditFailure("The compiled rules of " + className + " cannot be loaded", e);
+        }
+    }
+
+    private static Set<String> ruleNames(Knowledge knowledge) {
+        Stream<String> own = knowledge.criteria().values().stream().map(Criterion::rules).flatMap(List::stream);
+        return Stream.concat(own, knowledge.limitRules().stream()).collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    private static Set<String> ruleNames(KieBase base) {
+        return base.getKiePackages().stream().flatMap(group -> group.getRules().stream()).map(rule -> rule.getName())
+                .collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    static void requireSame(Set<String> catalogued, Set<String> compiled) {
+        List<String> differences = new ArrayList<>();
+        catalogued.stream().filter(name -> !compiled.contains(name)).forEach(name -> differences.add("not compiled: " + name));
+        compiled.stream().filter(name -> !catalogued.contains(name)).forEach(name -> differences.add("not in the catalogue: " + name));
+        if (catalogued.isEmpty() || !differences.isEmpty()) {
+            throw new AuditFailure("The compiled rules are not those of the catalogue (" + catalogued.size() + " rules): "
+                    + String.join("; ", differences));
+        }
+    }
+}

@@ -1,0 +1,57 @@
+package org.loamlight.finding;
+
+import org.loamlight.criterion.DecisionRule;
+import org.loamlight.criterion.Grade;
+import org.loamlight.criterion.ResolvedLimit;
+import org.loamlight.physics.Conformance;
+import org.loamlight.quantity.Method;
+import org.loamlight.quantity.Quantity;
+import org.loamlight.setup.Subject;
+
+/**
+ * Stated by the limit rules: a quantity was held against a limit.
+ *
+ * @param probability that the true value lies within the limit (JCGM 106:2012, 7.3 and 7.4)
+ */
+public record Held(String criterion, Subject subject, Quantity quantity, ResolvedLimit limit, Decision decision, double probability) {
+    /** From this conformance probability on a guarded criterion conforms (coverage of 95 %, JCGM 106:2012, 7.5.4). */
+    static final double CONFORMS_FROM = 0.95;
+    /** Up to this conformance probability a guarded criterion does not conform. */
+    static final double FAILS_UP_TO = 0.05;
+
+    /** Decides by the limit's rule. */
+    public static Held of(Quantity quantity, ResolvedLimit limit) {
+        double uncertainty = Conformance.combine(quantity.uncertainty(), limit.uncertainty());
+        double probability = Conformance.probability(quantity.value(), uncertainty, limit.low(), limit.high());
+        Decision decision = limit.decision() == DecisionRule.SIMPLE ? simple(quantity, limit) : guarded(probability, quantity);
+        return new Held(limit.criterion(), limit.subject(), quantity, limit, decision, probability);
+    }
+
+    private static Decision simple(Quantity quantity, ResolvedLimit limit) {
+        return Conformance.within(quantity.value(), limit.low(), limit.high()) ? Decision.INSIDE : Decision.OUTSIDE;
+    }
+
+    /** A model without a reading never makes a guarded criterion conform. */
+    private static Decision guarded(double probability, Quantity quantity) {
+        if (probability <= FAILS_UP_TO) {
+            return Decision.OUTSIDE;
+        }
+        return probability >= CONFORMS_FROM && quantity.origin().method() != Method.MODELLED ? Decision.INSIDE : Decision.UNDECIDED;
+    }
+
+    /** The grade of this shortfall: the limit's, but never more than MAJOR on a model alone. */
+    public Grade grade() {
+        return quantity.origin().method() == Method.MODELLED ? limit.grade().milder(Grade.MAJOR) : limit.grade();
+    }
+
+    /** How far the value lies outside, in the topic's unit; 0 inside. */
+    public double shortfall() {
+        return Math.max(0, Math.max(limit.low() - quantity.value(), quantity.value() - limit.high()));
+    }
+
+    /** {@link #shortfall()} over the width of the allowed range, or over the limit where one side is open; 0 inside. */
+    public double distance() {
+        double width = limit.hasLow() && limit.hasHigh() ? limit.high() - limit.low() : Math.abs(limit.hasLow() ? limit.low() : limit.high());
+        return shortfall() == 0 ? 0 : width == 0 ? Double.MAX_VALUE : shortfall() / width;
+    }
+}

@@ -1,0 +1,11 @@
+package org.loamlight.finding;
+
+import org.loamlight.quantity.Quantity;
+
+/**
+ * Stated by a rule: this quantity does not count.
+ *
+ * @param by name of the rule that took it out
+ */
+public record Voided(Quantity quantity, String by) {
+}

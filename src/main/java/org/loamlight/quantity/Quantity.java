@@ -1,0 +1,41 @@
+package org.loamlight.quantity;
+
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * A value that limits can be held against.
+ *
+ * @param topic       what it is about; fixes the unit
+ * @param place       where it holds
+ * @param value       in {@code topic.unit()}, finite
+ * @param uncertainty standard uncertainty in the same unit (k = 1), zero or more; zero only for counts and exact statements
+ * @param origin      what it rests on
+ * @param trail       how it came about, in order; empty for a value taken over as read
+ */
+public record Quantity(Topic topic, Place place, double value, double uncertainty, Origin origin, List<Step> trail) {
+    public Quantity {
+        Objects.requireNonNull(topic, "topic");
+        Objects.requireNonNull(place, "place");
+        Objects.requireNonNull(origin, "origin");
+        trail = List.copyOf(trail);
+        if (!Double.isFinite(value) || !(uncertainty >= 0) || Double.isInfinite(uncertainty)) {
+            throw new IllegalArgumentException(
+                    "A quantity is finite, its uncertainty too and not negative; got " + topic + " " + value + " ± " + uncertainty);
+        }
+    }
+
+    /** Whether there is none of it: the question rules ask of counts. */
+    public boolean isZero() {
+        return value == 0;
+    }
+
+    /** Subject key of what it rests on, for rules that take a reading out. */
+    public String source() {
+        return origin.source();
+    }
+
+    public Amount amount() {
+        return new Amount(value, topic.unit());
+    }
+}

@@ -1,0 +1,208 @@
+package org.loamlight.report;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.loamlight.criterion.Species;
+import org.loamlight.evaluation.Audit;
+import org.loamlight.finding.Finding;
+import org.loamlight.finding.Held;
+import org.loamlight.finding.Pair;
+import org.loamlight.quantity.Zone;
+import org.loamlight.ranking.Ranking;
+import org.loamlight.setup.Animal;
+import org.loamlight.setup.Enclosure;
+import org.loamlight.setup.Measure;
+import org.loamlight.setup.Words;
+import org.loamlight.wording.Wording;
+
+/** The report for a terminal: UTF-8 text of at most 80 columns that reads without colour. */
+public final class TextReport {
+    /** Digits of the knowledge hash that are shown. */
+    private static final int HASH_DIGITS = 12;
+    private static final int INDENT = 4;
+
+    private final Audit audit;
+    private final Ranking ranking;
+    private final Wording wording;
+    private final Lines lines = new Lines();
+    private final Map<Pair, Integer> numbers = new HashMap<>();
+
+    private TextReport(Audit audit, Ranking ranking, Wording wording) {
+        this.audit = audit;
+        this.ranking = ranking;
+        this.wording = wording;
+        ranking.open().forEach(finding -> numbers.put(finding.pair(), numbers.size() + 1));
+    }
+
+    /** The whole report, lines ended by a line feed. Empty lists are said in words. */
+    public static String of(Audit audit, Ranking ranking, Wording wording) {
+        return new TextReport(audit, ranking, wording).written();
+    }
+
+    private String written() {
+        head();
+        toDo();
+        toFindOut();
+        right();
+        notApplicable();
+        cautions();
+        notes();
+        return lines.toString();
+    }
+
+    private String say(String key, Object... arguments) {
+        return wording.sentence("report." + key, arguments);
+    }
+
+    private void head() {
+        lines.paragraph(0, say("title", audit.on())).rule('=');
+        lines.labelled(0, say("setup"), audit.setup().title());
+        List<Animal> animals = audit.setup().animals();
+        for (int i = 0; i < animals.size(); i++) {
+            lines.labelled(0, i > 0 ? "" : say(animals.size() == 1 ? "animal" : "animals"), described(animals.get(i)));
+        }
+        lines.labelled(0, say("enclosure"), described(audit.setup().enclosure()));
+        lines.labelled(0, say("purpose"), Words.of(audit.setup().purpose()));
+        lines.labelled(0, say("conclusion"), say("conclusion.described", capital(wording.conclusion(ranking, audit)),
+                wording.conclusionExplained(ranking, audit)));
+    }
+
+    private static String capital(String text) {
+        return Character.toUpperCase(text.charAt(0)) + text.substring(1);
+    }
+
+    private String described(Animal animal) {
+        Species species = audit.knowledge().profile(animal.species()).species();
+        Stream<String> parts = Stream.of(
+                Stream.of(animal.stage(), animal.sex()).filter(word -> !word.name().equals("UNKNOWN")).map(Words::of),
+                size("animal.long", animal.length()).stream(), Stream.of(stay(animal))).flatMap(part -> part);
+        return Stream.concat(Stream.of(say("animal.described", animal.name(), species.english(), species.latin())), parts)
+                .collect(Collectors.joining(", "));
+    }
+
+    private String stay(Animal animal) {
+        if (animal.livesHere(audit.on())) {
+            return say("animal.since", animal.since().orElseThrow());
+        }
+        return animal.since().map(day -> say("animal.moves-in", day)).orElseGet(() -> say("animal.not-yet"));
+    }
+
+    private String described(Enclosure enclosure) {
+        String inside = Stream.of(size("enclosure.length", enclosure.length()), size("enclosure.depth", enclosure.depth()),
+                size("enclosure.height", enclosure.height())).flatMap(Optional::stream).collect(Collectors.joining(", "));
+        String size = inside.isEmpty() ? say("enclosure.untold") : say("enclosure.inside", inside);
+        return enclosure.title().isEmpty() ? capital(size) : enclosure.title() + ", " + size;
+    }
+
+    private Optional<String> size(String key, Measure measure) {
+        return measure.isKnown() ? Optional.of(say(key, wording.amount(measure.amount()))) : Optional.empty();
+    }
+
+    private void toDo() {
+        lines.heading(say("to-do"));
+        if (ranking.toDo().isEmpty()) {
+            lines.paragraph(0, say("to-do.none"));
+        }
+        for (Finding finding : ranking.toDo()) {
+            begin(finding);
+            String past = wording.difference(finding);
+            lines.labelled(INDENT, say("found"), past.isEmpty() ? wording.found(finding) : say("found.past", wording.found(finding), past));
+            lines.labelled(INDENT, say("required"), required(finding));
+            lines.labelled(INDENT, say("correct"), wording.correction(finding));
+            end(finding);
+        }
+    }
+
+    private void toFindOut() {
+        lines.heading(say("to-find-out"));
+        if (ranking.toFindOut().isEmpty()) {
+            lines.paragraph(0, say("to-find-out.none"));
+        }
+        for (Finding finding : ranking.toFindOut()) {
+            begin(finding);
+            lines.labelled(INDENT, say("what"), wording.found(finding));
+            lines.labelled(INDENT, say("required"), required(finding));
+            lines.labelled(INDENT, say("with"), wording.instrument(finding));
+            lines.labelled(INDENT, say("how"), wording.howToMeasure(finding));
+            end(finding);
+        }
+    }
+
+    private void begin(Finding finding) {
+        lines.gap().hanging(Lines.padded(numbers.get(finding.pair()) + ".", INDENT),
+                say("item", wording.grade(finding.grade()).toUpperCase(Locale.ROOT), wording.result(finding.result()),
+                        finding.criterion().title()));
+        String causes = numbered(finding.explainedBy());
+        lines.labelled(INDENT, say("because"), causes.isEmpty() ? "" : say("because.of", causes));
+        lines.labelled(INDENT, say("where"), wording.subject(finding.subject()));
+    }
+
+    private void end(Finding finding) {
+        lines.labelled(INDENT, say("by"), wording.dueBy(finding, audit));
+        lines.labelled(INDENT, say("source"), String.join("; ", wording.sources(finding)));
+        lines.labelled(INDENT, say("explains"), numbered(finding.explains()));
+    }
+
+    /** The numbers of findings that stand in this report; empty when none of them does. */
+    private String numbered(List<Pair> pairs) {
+        return pairs.stream().map(numbers::get).filter(number -> number != null).sorted().map(String::valueOf).collect(Collectors.joining(", "));
+    }
+
+    /** The limit; for criteria judged by rules the requirement, since their title stands above already. */
+    private String required(Finding finding) {
+        String required = wording.required(finding);
+        return required.equals(finding.criterion().title()) ? finding.criterion().page().requirement().lines().findFirst().orElse("") : required;
+    }
+
+    private void right() {
+        lines.heading(say("right"));
+        if (ranking.right().isEmpty()) {
+            lines.paragraph(0, say("right.none"));
+        }
+        Map<String, List<String>> subjects = new LinkedHashMap<>();
+        ranking.right().forEach(finding -> subjects.computeIfAbsent(finding.criterion().title(), title -> new ArrayList<>()).add(inShort(finding)));
+        subjects.forEach((title, where) -> lines.hanging("+ ", say("right.line", title, String.join("; ", where))));
+    }
+
+    /** The subject and the value that decided, with its place where it has one. */
+    private String inShort(Finding finding) {
+        String subject = wording.subject(finding.subject());
+        return finding.deciding().map(Held::quantity).map(quantity -> say(quantity.place().zone() == Zone.ENCLOSURE
+                || quantity.place().zone() == Zone.ITEM ? "right.value" : "right.value-at", subject, wording.value(quantity),
+                wording.place(quantity.place()))).orElse(subject);
+    }
+
+    private void notApplicable() {
+        lines.heading(say("not-applicable"));
+        if (ranking.notApplicable().isEmpty()) {
+            lines.paragraph(0, say("not-applicable.none"));
+        }
+        Map<List<String>, List<String>> subjects = new LinkedHashMap<>();
+        ranking.notApplicable().forEach(finding -> subjects
+                .computeIfAbsent(List.of(finding.criterion().title(), wording.reason(finding)), key -> new ArrayList<>())
+                .add(wording.subject(finding.subject())));
+        subjects.forEach((why, where) -> lines.hanging("- ",
+                say("not-applicable.line", why.get(0), String.join(", ", where), why.get(1))));
+    }
+
+    private void cautions() {
+        List<String> cautions = wording.cautions(ranking, audit);
+        if (!cautions.isEmpty()) {
+            lines.heading(say("cautions"));
+            cautions.forEach(caution -> lines.hanging("! ", caution));
+        }
+    }
+
+    private void notes() {
+        lines.heading(say("notes"));
+        Stream.of("notes.uncertainty", "notes.standing", "notes.due").forEach(note -> lines.paragraph(0, say(note)));
+        lines.gap().paragraph(0, say("knowledge", audit.knowledge().version(), audit.knowledge().sha256().substring(0, HASH_DIGITS)));
+    }
+}

@@ -1,0 +1,26 @@
+package org.loamlight.setup;
+
+import java.time.LocalDate;
+import java.util.Optional;
+
+/**
+ * An animal that lives or shall live in the enclosure.
+ *
+ * @param species   id of the species profile
+ * @param length    total length (cm)
+ * @param mass      body mass (g)
+ * @param headWidth widest part of the head (mm)
+ * @param since     since when it lives in this enclosure; empty when it has not moved in or this is not told
+ */
+public record Animal(String name, String species, Stage stage, Sex sex, Measure length, Measure mass, Measure headWidth,
+        Provenance provenance, Optional<LocalDate> since) {
+
+    /** Whether it lived in the enclosure on that day. */
+    public boolean livesHere(LocalDate on) {
+        return since.isPresent() && !since.get().isAfter(on);
+    }
+
+    public Subject subject() {
+        return new Subject(SubjectKind.ANIMAL, name);
+    }
+}

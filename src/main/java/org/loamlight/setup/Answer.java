@@ -1,0 +1,67 @@
+package org.loamlight.setup;
+
+import org.loamlight.quantity.Unit;
+
+/**
+ * The kinds of measured answers: the unit they are kept in, what is possible, and the ±a they are good for when the
+ * keeper states none. The widths are judgement unless said otherwise; the coarse side was taken.
+ */
+public enum Answer {
+    /** Inside or outside sizes by tape: ±5 mm. */
+    SIZE(Unit.CENTIMETRE, 0, 1_000, 0.5, 0),
+    /** Positions and heights inside, by tape: ±2 cm. */
+    POSITION(Unit.CENTIMETRE, 0, 1_000, 2, 0),
+    /** Lamp distances by tape: ±1 cm. */
+    DISTANCE(Unit.CENTIMETRE, 0.1, 1_000, 1, 0),
+    /** Gaps by rod gauge or ruler: ±1 mm. */
+    GAP(Unit.MILLIMETRE, 0, 1_000, 1, 0),
+    /** Length of a living animal: ±5 %, ±5 mm at least. */
+    BODY_LENGTH(Unit.CENTIMETRE, 0.5, 1_200, 0.5, 0.05),
+    /** Mass on a kitchen scale: ±1 %, ±1 g at least. */
+    BODY_MASS(Unit.GRAM, 0.1, 500_000, 1, 0.01),
+    /** Mass of a thing: ±5 %, ±10 g at least. */
+    THING_MASS(Unit.KILOGRAM, 0, 1_000, 0.01, 0.05),
+    TEMPERATURE(Unit.CELSIUS, -60, 400, 0, 0),
+    HUMIDITY(Unit.PERCENT, 0, 100, 0, 0),
+    UV_INDEX(Unit.UV_INDEX, 0, 500, 0, 0),
+    /** How often something is done: ±10 %. */
+    INTERVAL(Unit.DAY, 0.01, 3_700, 0, 0.10),
+    POWER(Unit.WATT, 0, 100_000, 0, 0.05),
+    /** A share of light or of the floor: ±5 points. */
+    SHARE(Unit.PERCENT, 0, 100, 5, 0);
+
+    private final Unit unit;
+    private final double least;
+    private final double most;
+    private final double halfWidth;
+    private final double relative;
+
+    Answer(Unit unit, double least, double most, double halfWidth, double relative) {
+        this.unit = unit;
+        this.least = least;
+        this.most = most;
+        this.halfWidth = halfWidth;
+        this.relative = relative;
+    }
+
+    public Unit unit() {
+        return unit;
+    }
+
+    double least() {
+        return least;
+    }
+
+    double most() {
+        return most;
+    }
+
+    /** The ±a of an answer without one, in {@link #unit()}. Readings of instruments fall back to the coarsest instrument. */
+    double halfWidthAt(double value, Instrument instrument) {
+        if (instrument.reads(unit) && instrument != Instrument.UNKNOWN) {
+            return instrument.halfWidthAt(value);
+        }
+        double own = Math.max(halfWidth, relative * Math.abs(value));
+        return own > 0 ? own : Instrument.coarsestHalfWidth(value, unit);
+    }
+}

@@ -1,0 +1,16 @@
+package org.loamlight.setup;
+
+import java.util.List;
+
+/**
+ * The enclosure itself.
+ *
+ * @param length   inside, left to right (cm)
+ * @param depth    inside, front to back (cm)
+ * @param height   inside, bare floor to lid (cm)
+ * @param warmEnd  the side the heat is on; UNKNOWN when not told
+ * @param openings vents, doors, lids, cable holes; empty when there are none or nobody looked
+ */
+public record Enclosure(String title, Measure length, Measure depth, Measure height, Front front, Side warmEnd,
+        List<Opening> openings) {
+}

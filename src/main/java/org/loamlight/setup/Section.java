@@ -1,0 +1,321 @@
+package org.loamlight.setup;
+
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.time.format.DateTimeParseException;
+import java.time.format.ResolverStyle;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/**
+ * One JSON object while it is read: each question asks for its member, at the end every member nobody asked for is
+ * reported with the nearest known key. Absent members and "not looked" come back as unknown.
+ */
+public final class Section {
+    /** What a keeper writes who did not look; the same as leaving the member out, but said on purpose. */
+    public static final String NOT_LOOKED = "not looked";
+
+    private static final DateTimeFormatter ISO_DAY = DateTimeFormatter.ofPattern("uuuu-MM-dd").withResolverStyle(ResolverStyle.STRICT);
+
+    private final JsonValue.JsonObject object;
+    private final Problems problems;
+    private final Map<String, String> told;
+    private final String path;
+    private final Set<String> asked = new LinkedHashSet<>();
+
+    /**
+     * @param told takes up the path of each answered member
+     * @param path path of this object with names for positions; empty for the document
+     */
+    public Section(JsonValue.JsonObject object, Problems problems, Map<String, String> told, String path) {
+        this.object = object;
+        this.problems = problems;
+        this.told = told;
+        this.path = path;
+    }
+
+    /** The document as a section. A document that is no object is a problem and reads as an empty object. */
+    public static Section document(JsonValue value, Problems problems, Map<String, String> told) {
+        if (value instanceof JsonValue.JsonObject document) {
+            return new Section(document, problems, told, "");
+        }
+        problems.add(value, "the document is " + value.quoted(), "it must be one JSON object, { ... }");
+        return new Section(new JsonValue.JsonObject(value.at(), Map.of()), problems, told, "");
+    }
+
+    /** The member as it stands; empty when it is absent. "not looked" is returned as it is. */
+    public Optional<JsonValue> member(String key) {
+        asked.add(key);
+        return Optional.ofNullable(object.members().get(key));
+    }
+
+    private Optional<JsonValue> answer(String key) {
+        Optional<JsonValue> value = member(key).filter(found -> !isNotLooked(found));
+        value.ifPresent(found -> told.put(pathOf(key), written(found)));
+        return value;
+    }
+
+    private static String written(JsonValue value) {
+        if (value instanceof JsonValue.JsonText text) {
+            return text.text().strip();
+        }
+        return value instanceof JsonValue.JsonNumber number ? number.literal() : value.quoted();
+    }
+
+    private String pathOf(String key) {
+        return path.isEmpty() ? key : path + "." + key;
+    }
+
+    private static boolean isNotLooked(JsonValue value) {
+        return value instanceof JsonValue.JsonText text && text.text().strip().equals(NOT_LOOKED);
+    }
+
+    /** The keys of this object in document order. */
+    public List<String> keys() {
+        return List.copyOf(object.members().keySet());
+    }
+
+    /** Reports that this object lacks a member it must have. */
+    public void lacks(String key, String allowed) {
+        problems.add(object, "\"" + key + "\" is missing", allowed);
+    }
+
+    /** Reports a problem with a member; with the object itself when the member is absent. */
+    public void problem(String key, String found, String allowed) {
+        JsonValue at = object.members().get(key);
+        problems.add(at == null ? object : at, found, allowed);
+    }
+
+    /** A text that must be there and not be blank; empty after a problem. */
+    public String requiredText(String key, String allowed) {
+        if (member(key).isEmpty()) {
+            lacks(key, allowed);
+            return "";
+        }
+        return text(key);
+    }
+
+    /** A text; empty when absent or not looked. Control characters are a problem. */
+    public String text(String key) {
+        Optional<JsonValue> value = answer(key);
+        if (value.isEmpty()) {
+            return "";
+        }
+        if (value.get() instanceof JsonValue.JsonText text && isPrintable(text.text())) {
+            return text.text().strip();
+        }
+        problems.add(value.get(), "found " + value.get().quoted(), "a text of printable characters in quotes is allowed");
+        return "";
+    }
+
+    /** A text of several lines; empty when absent. */
+    public String prose(String key) {
+        Optional<JsonValue> value = answer(key);
+        if (value.isPresent() && !(value.get() instanceof JsonValue.JsonText)) {
+            problems.add(value.get(), "found " + value.get().quoted(), "a text in quotes is allowed");
+        }
+        return value.filter(JsonValue.JsonText.class::isInstance).map(found -> ((JsonValue.JsonText) found).text().strip()).orElse("");
+    }
+
+    private static boolean isPrintable(String text) {
+        return !text.isBlank() && text.codePoints().noneMatch(c -> Character.isISOControl(c) || c == 0xFFFE || c == 0xFFFF
+                || Character.getType(c) == Character.SURROGATE);
+    }
+
+    /** One of the words of {@code type}; {@code unknown} when absent, not looked or after a problem. */
+    public <E extends Enum<E>> E choice(String key, Class<E> type, E unknown) {
+        Optional<JsonValue> value = answer(key);
+        return value.isEmpty() ? unknown : word(value.get(), type).orElse(unknown);
+    }
+
+    private <E extends Enum<E>> Optional<E> word(JsonValue value, Class<E> type) {
+        Optional<E> found = value instanceof JsonValue.JsonText text ? Words.find(text.text(), type) : yesNo(value, type);
+        if (found.isEmpty()) {
+            String near = value instanceof JsonValue.JsonText text
+                    ? Words.nearest(text.text(), Words.all(type)).map(word -> "did you mean \"" + word + "\"? ").orElse("") : "";
+            problems.add(value, "found " + value.quoted(), near + "allowed are " + Words.allowed(type) + ", not looked");
+        }
+        return found;
+    }
+
+    private static <E extends Enum<E>> Optional<E> yesNo(JsonValue value, Class<E> type) {
+        if (value instanceof JsonValue.JsonWord word && !word.word().equals("null")) {
+            return Words.find(word.word().equals("true") ? "yes" : "no", type);
+        }
+        return Optional.empty();
+    }
+
+    /** A yes-or-no answer: "yes", "no", true or false. */
+    public Stated stated(String key) {
+        return choice(key, Stated.class, Stated.UNKNOWN);
+    }
+
+    /** Several words of a type; empty when absent or not looked. A single word is a list of one. */
+    public <E extends Enum<E>> Set<E> choices(String key, Class<E> type) {
+        return answer(key).map(this::elements).orElse(List.of()).stream()
+                .map(value -> word(value, type)).flatMap(Optional::stream).collect(Collectors.toCollection(LinkedHashSet::new));
+    }
+
+    private List<JsonValue> elements(JsonValue value) {
+        return value instanceof JsonValue.JsonArray array ? array.elements() : List.of(value);
+    }
+
+    /** Several texts; empty when absent. */
+    public List<String> texts(String key) {
+        List<String> texts = new ArrayList<>();
+        for (JsonValue value : answer(key).map(this::elements).orElse(List.of())) {
+            if (value instanceof JsonValue.JsonText text && isPrintable(text.text())) {
+                texts.add(text.text().strip());
+            } else {
+                problems.add(value, "found " + value.quoted(), "a text in quotes is allowed");
+            }
+        }
+        return List.copyOf(texts);
+    }
+
+    /** An object of texts under keys of their own choice, in document order; empty when absent. */
+    public Map<String, String> textsByKey(String key) {
+        Map<String, String> texts = new LinkedHashMap<>();
+        answer(key).ifPresent(value -> {
+            if (value instanceof JsonValue.JsonObject nested) {
+                Section section = new Section(nested, problems, told, pathOf(key));
+                nested.members().keySet().forEach(name -> texts.put(name, section.prose(name)));
+            } else {
+                problems.add(value, "found " + value.quoted(), "an object of texts, { ... }, is allowed");
+            }
+        });
+        return texts;
+    }
+
+    /** A measured answer with the default uncertainty of its kind. */
+    public Measure measure(String key, Answer answer) {
+        return measure(key, answer, Instrument.UNKNOWN);
+    }
+
+    /** A measured answer; without a stated ± it is as good as its instrument, without an instrument as the coarsest. */
+    public Measure measure(String key, Answer kind, Instrument instrument) {
+        Optional<JsonValue> value = answer(key);
+        if (value.isEmpty()) {
+            return Measure.UNKNOWN;
+        }
+        try {
+            return MeasureText.read(measureText(value.get(), kind), kind, instrument);
+        } catch (MeasureText.NoMeasure e) {
+            problems.add(value.get(), e.getMessage(), e.allowed());
+            return Measure.UNKNOWN;
+        }
+    }
+
+    private static String measureText(JsonValue value, Answer kind) throws MeasureText.NoMeasure {
+        if (value instanceof JsonValue.JsonText text) {
+            return text.text();
+        }
+        if (value instanceof JsonValue.JsonNumber number && kind == Answer.UV_INDEX) {
+            return number.literal();
+        }
+        throw new MeasureText.NoMeasure("found " + value.quoted(),
+                "a text with number and unit is allowed, such as \"12 " + kind.unit().symbol() + "\", or \"not looked\"");
+    }
+
+    /** A calendar day, ISO 8601 ("2026-11-02"); empty when absent, not looked or after a problem. */
+    public Optional<LocalDate> day(String key) {
+        return answer(key).flatMap(value -> {
+            try {
+                return Optional.of(LocalDate.parse(value instanceof JsonValue.JsonText text ? text.text().strip() : "", ISO_DAY));
+            } catch (DateTimeParseException e) {
+                problems.add(value, "found " + value.quoted(), "a day is written year-month-day, such as \"2026-11-02\"");
+                return Optional.empty();
+            }
+        });
+    }
+
+    /** A whole number; empty when absent or after a problem. */
+    public Optional<Integer> wholeNumber(String key) {
+        return answer(key).flatMap(value -> {
+            if (value instanceof JsonValue.JsonNumber number && number.literal().matches("-?\\d{1,9}")) {
+                return Optional.of(Integer.valueOf(number.literal()));
+            }
+            problems.add(value, "found " + value.quoted(), "a whole number without quotes is allowed");
+            return Optional.empty();
+        });
+    }
+
+    /** A nested object. When absent or not looked, an empty one in which everything is unknown. */
+    public <T> T section(String key, Function<Section, T> reader) {
+        return answer(key).flatMap(value -> nested(value, pathOf(key), reader)).orElseGet(() -> emptyRead(reader));
+    }
+
+    private <T> T emptyRead(Function<Section, T> reader) {
+        return reader.apply(new Section(new JsonValue.JsonObject(object.at(), Map.of()), new Problems(""), new HashMap<>(), ""));
+    }
+
+    private <T> Optional<T> nested(JsonValue value, String nestedPath, Function<Section, T> reader) {
+        if (value instanceof JsonValue.JsonObject nested) {
+            Section section = new Section(nested, problems, told, nestedPath);
+            T read = reader.apply(section);
+            section.reportUnasked();
+            return Optional.of(read);
+        }
+        problems.add(value, "found " + value.quoted(), "an object, { ... }, is allowed");
+        return Optional.empty();
+    }
+
+    /** A list of named objects; empty when absent or not looked. Two of one name are a problem. */
+    public <T> List<T> named(String key, Function<Section, T> reader) {
+        Map<String, JsonValue> names = new HashMap<>();
+        return list(key, element -> nameOf(element, names), reader);
+    }
+
+    /** A list of objects without names. */
+    public <T> List<T> unnamed(String key, Function<Section, T> reader) {
+        return list(key, element -> "", reader);
+    }
+
+    private <T> List<T> list(String key, Function<JsonValue, String> name, Function<Section, T> reader) {
+        Optional<JsonValue> value = answer(key);
+        if (value.isPresent() && !(value.get() instanceof JsonValue.JsonArray)) {
+            problems.add(value.get(), "found " + value.get().quoted(), "a list, [ ... ], is allowed; an empty one says there is none");
+            return List.of();
+        }
+        List<T> read = new ArrayList<>();
+        for (JsonValue element : value.map(this::elements).orElse(List.of())) {
+            nested(element, pathOf(key) + "[" + name.apply(element) + "]", reader).ifPresent(read::add);
+        }
+        return List.copyOf(read);
+    }
+
+    private String nameOf(JsonValue element, Map<String, JsonValue> names) {
+        if (element instanceof JsonValue.JsonObject part && part.members().get("name") instanceof JsonValue.JsonText text) {
+            JsonValue earlier = names.putIfAbsent(text.text().strip(), text);
+            if (earlier != null) {
+                problems.add(text, "the name " + text.quoted() + " is given twice, first in line " + earlier.at().line(),
+                        "give each part a name of its own");
+            }
+            return text.text().strip();
+        }
+        return "";
+    }
+
+    /** The name every repeated part must have. */
+    public String name() {
+        return requiredText("name", "every repeated part has a name of its own, such as \"basking lamp\"");
+    }
+
+    /** Reports every member that no question asked for. Call it last. */
+    public void reportUnasked() {
+        object.members().forEach((key, value) -> {
+            if (!asked.contains(key)) {
+                String near = Words.nearest(key, asked).map(word -> "did you mean \"" + word + "\"? ").orElse("");
+                problems.add(value, "the key \"" + key + "\" is not known", near + "known here are " + String.join(", ", asked));
+            }
+        });
+    }
+}

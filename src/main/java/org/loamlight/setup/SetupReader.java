@@ -1,0 +1,198 @@
+package org.loamlight.setup;
+
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** Reads a setup from JSON: strictly, with every problem of the file at its place. */
+public final class SetupReader {
+    /** The version of the format this reader understands. */
+    public static final int FORMAT = 1;
+
+    private final Collection<String> species;
+    private final Problems problems;
+    private final Map<String, String> told = new HashMap<>();
+
+    private SetupReader(Collection<String> species, Problems problems) {
+        this.species = species;
+        this.problems = problems;
+    }
+
+    /**
+     * Reads a setup.
+     *
+     * @param fileName as the user named it, for messages
+     * @param bytes    the whole file
+     * @param species  ids of the species that can be audited
+     * @throws ProblemsFound with every problem of the file
+     */
+    public static Setup read(String fileName, byte[] bytes, Collection<String> species) throws ProblemsFound {
+        Problems problems = new Problems(fileName);
+        JsonValue document = JsonFile.read(bytes, problems);
+        Setup setup = new SetupReader(species, problems).setup(document);
+        problems.throwIfAny();
+        return setup;
+    }
+
+    private Setup setup(JsonValue value) {
+        Section document = Section.document(value, problems, told);
+        document.member("$schema");
+        format(document);
+        Setup setup = new Setup(document.text("title"), document.day("on"), purpose(document), animals(document),
+                document.section("enclosure", SetupReader::enclosure), document.section("room", SetupReader::room),
+                document.named("heaters", SetupReader::heater), document.named("lamps", SetupReader::lamp),
+                present(document, "substrate").map(key -> document.section(key, SetupReader::substrate)),
+                document.named("furnishings", SetupReader::furnishing),
+                present(document, "water").map(key -> document.section(key, SetupReader::water)),
+                document.named("readings", SetupReader::reading), document.section("care", SetupReader::care), new Told(Map.of()));
+        document.reportUnasked();
+        return withTold(setup);
+    }
+
+    private Setup withTold(Setup setup) {
+        return new Setup(setup.title(), setup.on(), setup.purpose(), setup.animals(), setup.enclosure(), setup.room(), setup.heaters(),
+                setup.lamps(), setup.substrate(), setup.furnishings(), setup.water(), setup.readings(), setup.care(), new Told(told));
+    }
+
+    private static Optional<String> present(Section document, String key) {
+        return document.member(key).filter(value -> value instanceof JsonValue.JsonObject).map(value -> key);
+    }
+
+    private static void format(Section document) {
+        if (document.member("format").isEmpty()) {
+            document.lacks("format", "the first line of a setup is \"format\": " + FORMAT);
+            return;
+        }
+        document.wholeNumber("format").filter(found -> found != FORMAT).ifPresent(
+                found -> document.problem("format", "this is format " + found, "this version reads format " + FORMAT));
+    }
+
+    private static Purpose purpose(Section document) {
+        return document.choice("purpose", Purpose.class, Purpose.PERMANENT);
+    }
+
+    private List<Animal> animals(Section document) {
+        List<Animal> animals = document.named("animals", this::animal);
+        if (document.member("animals").isEmpty()) {
+            document.lacks("animals", "name at least one animal with its species: \"animals\": [{\"name\": ..., \"species\": ...}]");
+        } else if (animals.isEmpty()) {
+            document.problem("animals", "there is no animal in it", "name at least one animal with its species");
+        }
+        return animals;
+    }
+
+    private Animal animal(Section animal) {
+        return new Animal(animal.name(), species(animal), animal.choice("stage", Stage.class, Stage.UNKNOWN),
+                animal.choice("sex", Sex.class, Sex.UNKNOWN), animal.measure("length", Answer.BODY_LENGTH),
+                animal.measure("mass", Answer.BODY_MASS), animal.measure("head-width", Answer.GAP),
+                animal.choice("from", Provenance.class, Provenance.UNKNOWN), animal.day("since"));
+    }
+
+    private String species(Section animal) {
+        String id = animal.requiredText("species", "known species are " + String.join(", ", species));
+        if (!id.isEmpty() && !species.contains(id)) {
+            List<String> near = Words.nearest(id, species, 3);
+            animal.problem("species", "the species \"" + id + "\" is not known",
+                    near.isEmpty() ? "known are " + String.join(", ", species) : "nearest known: " + String.join(", ", near));
+        }
+        return id;
+    }
+
+    private static Enclosure enclosure(Section enclosure) {
+        record Inside(Measure length, Measure depth, Measure height) {
+        }
+        Inside inside = enclosure.section("inside", size -> new Inside(size.measure("length", Answer.SIZE),
+                size.measure("depth", Answer.SIZE), size.measure("height", Answer.SIZE)));
+        return new Enclosure(enclosure.text("title"), inside.length, inside.depth, inside.height,
+                enclosure.choice("front", Front.class, Front.UNKNOWN), enclosure.choice("warm-end", Side.class, Side.UNKNOWN),
+                enclosure.named("openings", SetupReader::opening));
+    }
+
+    private static Opening opening(Section opening) {
+        return new Opening(opening.name(), opening.choice("kind", OpeningKind.class, OpeningKind.UNKNOWN),
+                opening.measure("gap", Answer.GAP));
+    }
+
+    private static Room room(Section room) {
+        return new Room(room.measure("coldest", Answer.TEMPERATURE), room.measure("hottest", Answer.TEMPERATURE),
+                room.stated("lit-at-night"));
+    }
+
+    private static Heater heater(Section heater) {
+        return new Heater(heater.name(), heater.choice("kind", HeaterKind.class, HeaterKind.UNKNOWN),
+                heater.measure("power", Answer.POWER), SpotReader.place(heater), heater.choice("mounted", Mount.class, Mount.UNKNOWN),
+                heater.choice("control", Control.class, Control.UNKNOWN), heater.stated("probe-fixed"), heater.stated("reachable"),
+                heater.stated("guard"), heater.stated("on-at-night"));
+    }
+
+    private static Lamp lamp(Section lamp) {
+        boolean saysBetween = lamp.member("between").filter(value -> value instanceof JsonValue.JsonArray).isPresent();
+        return new Lamp(lamp.name(), lamp.choice("kind", LampKind.class, LampKind.UNKNOWN), lamp.measure("power", Answer.POWER),
+                lamp.measure("lit-length", Answer.POSITION), SpotReader.place(lamp), lamp.unnamed("between", SetupReader::screen),
+                saysBetween ? Stated.YES : Stated.UNKNOWN, lamp.unnamed("readings", SetupReader::lampReading),
+                lamp.measure("nearest-rest", Answer.DISTANCE), lamp.measure("minimum-distance", Answer.DISTANCE),
+                lamp.stated("on-at-night"));
+    }
+
+    private static Screen screen(Section screen) {
+        return new Screen(screen.choice("what", ScreenKind.class, ScreenKind.UNKNOWN), screen.measure("passes", Answer.SHARE));
+    }
+
+    private static LampReading lampReading(Section reading) {
+        Instrument instrument = reading.choice("instrument", Instrument.class, Instrument.UNKNOWN);
+        return new LampReading(reading.measure("index", Answer.UV_INDEX, instrument), reading.measure("distance", Answer.DISTANCE),
+                reading.stated("through-what-lies-between"), instrument, reading.day("on"));
+    }
+
+    private static Substrate substrate(Section substrate) {
+        return new Substrate(substrate.text("material"), substrate.measure("depth", Answer.POSITION),
+                substrate.choice("moisture", Moisture.class, Moisture.UNKNOWN));
+    }
+
+    private static Furnishing furnishing(Section part) {
+        String name = part.name();
+        FurnishingKind kind = part.choice("kind", FurnishingKind.class, FurnishingKind.UNKNOWN);
+        return new Furnishing(name, kind, SpotReader.place(part), part.measure("from", Answer.POSITION),
+                part.measure("to", Answer.POSITION), part.measure("bottom", Answer.POSITION), part.measure("top", Answer.POSITION),
+                part.measure("extent", Answer.POSITION), part.choice("cover", Stated.class, kind.givesCover()),
+                part.choice("hide", Stated.class, kind.isHide()), humid(part, kind),
+                part.choice("stands-on", Support.class, Support.UNKNOWN), mass(part), part.measure("rest-height", Answer.POSITION));
+    }
+
+    private static Stated humid(Section part, FurnishingKind kind) {
+        return part.choice("humid", Stated.class, kind == FurnishingKind.HUMID_HIDE ? Stated.YES : Stated.UNKNOWN);
+    }
+
+    /** A scale reading, or what it takes to lift the piece. */
+    private static Measure mass(Section part) {
+        Optional<Lift> lift = part.member("mass").filter(JsonValue.JsonText.class::isInstance)
+                .flatMap(value -> Words.find(((JsonValue.JsonText) value).text(), Lift.class));
+        return lift.isPresent() ? part.choice("mass", Lift.class, Lift.UNKNOWN).mass() : part.measure("mass", Answer.THING_MASS);
+    }
+
+    private static Water water(Section water) {
+        boolean told = water.member("offered").filter(value -> value instanceof JsonValue.JsonArray).isPresent();
+        Set<WaterForm> forms = water.choices("offered", WaterForm.class);
+        Stated absent = told || !forms.isEmpty() ? Stated.NO : Stated.UNKNOWN;
+        return new Water(forms.contains(WaterForm.DISH) ? Stated.YES : absent,
+                forms.contains(WaterForm.DRIP) || forms.contains(WaterForm.MIST) ? Stated.YES : absent);
+    }
+
+    private static Reading reading(Section reading) {
+        String name = reading.name();
+        Instrument instrument = reading.choice("instrument", Instrument.class, Instrument.UNKNOWN);
+        ReadingOf of = reading.choice("of", ReadingOf.class, ReadingOf.UNKNOWN);
+        if (reading.member("of").isEmpty()) {
+            reading.lacks("of", "say what was read: " + Words.allowed(ReadingOf.class));
+        }
+        return new Reading(name, of, SpotReader.place(reading), reading.choice("time", DayTime.class, DayTime.UNKNOWN),
+                reading.measure("value", of.answer(), instrument), instrument, reading.stated("in-beam"), reading.day("on"));
+    }
+
+    private static Care care(Section care) {
+        return new Care(care.measure("water-change", Answer.INTERVAL));
+    }
+}

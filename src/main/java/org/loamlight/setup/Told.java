@@ -1,0 +1,42 @@
+package org.loamlight.setup;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/**
+ * Which questions the setup answers, and how. Paths name repeated parts by their name: {@code heaters[basking lamp].guard}.
+ *
+ * @param answers path of every member that was given and is not "not looked", with its answer as written
+ */
+public record Told(Map<String, String> answers) {
+    public Told {
+        answers = Map.copyOf(answers);
+    }
+
+    /**
+     * Whether the question is answered.
+     *
+     * @param pattern path as front matter writes it, with {@code []} for the part the subject is ("heaters[].guard")
+     */
+    public boolean has(String pattern, Subject subject) {
+        return answers.containsKey(resolved(pattern, subject));
+    }
+
+    /** The answer as written; empty when the question is not answered. */
+    public Optional<String> answer(String path) {
+        return Optional.ofNullable(answers.get(path));
+    }
+
+    /** Every answer in the order of its path. */
+    public Map<String, String> sorted() {
+        return new TreeMap<>(answers);
+    }
+
+    /** The pattern with the subject's name in its brackets: "heaters[basking lamp].guard". */
+    public static String resolved(String pattern, Subject subject) {
+        String prefix = subject.kind().section() + "[]";
+        return pattern.startsWith(prefix)
+                ? subject.kind().section() + "[" + subject.name() + "]" + pattern.substring(prefix.length()) : pattern;
+    }
+}

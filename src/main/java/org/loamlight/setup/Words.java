@@ -1,0 +1,74 @@
+package org.loamlight.setup;
+
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+import java.util.stream.StreamSupport;
+
+/** Turns enum constants into the words of the setup format and back; hyphens and spaces are the same. */
+public final class Words {
+    private static final String UNKNOWN = "UNKNOWN";
+
+    private Words() {
+    }
+
+    /** The word for a constant: {@code DIMMING_THERMOSTAT} is "dimming thermostat". */
+    public static String of(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+
+    /** The constant for a word; empty when there is none. UNKNOWN is never a word: leave out the member or say "not looked". */
+    public static <E extends Enum<E>> Optional<E> find(String word, Class<E> type) {
+        String name = word.strip().toUpperCase(Locale.ROOT).replace(' ', '_').replace('-', '_');
+        return Arrays.stream(type.getEnumConstants()).filter(e -> e.name().equals(name) && !name.equals(UNKNOWN)).findFirst();
+    }
+
+    /** All words of a type, as a list for a message: "yes, no". */
+    public static String allowed(Class<? extends Enum<?>> type) {
+        return String.join(", ", all(type));
+    }
+
+    /** All words of a type in the order of its constants, without UNKNOWN. */
+    public static List<String> all(Class<? extends Enum<?>> type) {
+        return Arrays.stream(type.getEnumConstants()).filter(e -> !e.name().equals(UNKNOWN)).map(Words::of).toList();
+    }
+
+    /** The known word most like the one found; empty when nothing is near. Near is at most two in five letters changed. */
+    public static Optional<String> nearest(String found, Iterable<String> known) {
+        return nearest(found, known, 1).stream().findFirst();
+    }
+
+    /** The known words most like the one found, the nearest first; at most {@code most}, possibly none. */
+    public static List<String> nearest(String found, Iterable<String> known, int most) {
+        String wanted = found.toLowerCase(Locale.ROOT);
+        record Near(String word, int distance) {
+        }
+        return stream(known).map(word -> new Near(word, distance(wanted, word.toLowerCase(Locale.ROOT))))
+                .filter(near -> near.distance * 5 <= Math.max(wanted.length(), near.word.length()) * 2)
+                .sorted(Comparator.comparingInt(Near::distance).thenComparing(Near::word))
+                .limit(most).map(Near::word).toList();
+    }
+
+    private static Stream<String> stream(Iterable<String> words) {
+        return StreamSupport.stream(words.spliterator(), false);
+    }
+
+    /** Levenshtein distance: letters added, dropped or changed. */
+    private static int distance(String one, String other) {
+        int[] row = new int[other.length() + 1];
+        Arrays.setAll(row, i -> i);
+        for (int i = 1; i <= one.length(); i++) {
+            int diagonal = row[0];
+            row[0] = i;
+            for (int j = 1; j <= other.length(); j++) {
+                int changed = diagonal + (one.charAt(i - 1) == other.charAt(j - 1) ? 0 : 1);
+                diagonal = row[j];
+                row[j] = Math.min(changed, Math.min(row[j], row[j - 1]) + 1);
+            }
+        }
+        return row[other.length()];
+    }
+}

@@ -1,0 +1,206 @@
+package org.loamlight.evaluation;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.loamlight.criterion.Bound;
+import org.loamlight.criterion.Citation;
+import org.loamlight.criterion.Criterion;
+import org.loamlight.criterion.Knowledge;
+import org.loamlight.criterion.Limit;
+import org.loamlight.criterion.Profile;
+import org.loamlight.quantity.Unit;
+import org.loamlight.setup.Purpose;
+
+/** The knowledge is complete and holds together. */
+class CatalogueTest {
+    private static final Knowledge KNOWLEDGE = BuiltIn.KNOWLEDGE;
+
+    private static Collection<Criterion> criteria() {
+        return KNOWLEDGE.criteria().values();
+    }
+
+    private static Stream<Limit> limits() {
+        return KNOWLEDGE.profiles().values().stream().flatMap(profile -> profile.limits().stream());
+    }
+
+    @Test
+    void each_folder_carries_the_id_of_its_criterion_below_its_topic() throws IOException {
+        try (Stream<Path> files = Files.walk(CriterionExamples.CRITERIA)) {
+            Set<String> folders = files.filter(file -> file.endsWith("criterion.md")).map(file -> file.getParent().toString())
+                    .collect(Collectors.toCollection(TreeSet::new));
+            Set<String> expected = criteria().stream().map(one -> Path.of("rules", "criteria", one.topic(), one.id()).toString())
+                    .collect(Collectors.toCollection(TreeSet::new));
+            assertEquals(expected, folders);
+            assertTrue(folders.size() >= 25, folders.size() + " criteria");
+        }
+    }
+
+    @Test
+    void rule_names_are_unique_over_all_packages_and_begin_with_their_criterion() {
+        Set<String> seen = new HashSet<>(KNOWLEDGE.limitRules());
+        for (Criterion criterion : criteria()) {
+            for (String rule : criterion.rules()) {
+                assertTrue(seen.add(rule), "twice: " + rule);
+                assertTrue(rule.equals(criterion.id()) || rule.startsWith(criterion.id() + " "), rule);
+            }
+        }
+    }
+
+    @Test
+    void each_criterion_is_judged_by_limits_or_by_rules_of_its_own() {
+        for (Criterion criterion : criteria()) {
+            boolean hasRules = !criterion.rules().isEmpty();
+            assertTrue(criterion.isLimit() || hasRules, criterion.id());
+            assertTrue(!criterion.heldByRule() || hasRules && !criterion.quantities().isEmpty(), criterion.id());
+        }
+    }
+
+    @Test
+    void each_page_says_everything() {
+        for (Criterion criterion : criteria()) {
+            assertFalse(criterion.page().requirement().isBlank(), criterion.id() + " requirement");
+            assertFalse(criterion.page().why().isBlank(), criterion.id() + " why");
+            assertFalse(criterion.page().measure().isBlank(), criterion.id() + " how to measure");
+            assertFalse(criterion.page().correctFor("").isBlank(), criterion.id() + " how to correct");
+            assertFalse(criterion.citations().isEmpty(), criterion.id() + " sources");
+            assertEquals("0.1.0", criterion.since(), criterion.id());
+        }
+    }
+
+    @Test
+    void each_variant_a_page_grades_or_words_is_a_rule() {
+        for (Criterion criterion : criteria()) {
+            Set<String> variants = criterion.rules().stream().map(Statements::variant).collect(Collectors.toSet());
+            variants.add("");
+            Set<String> worded = new TreeSet<>(criterion.grades().keySet());
+            worded.addAll(criterion.page().found().keySet());
+            worded.addAll(criterion.page().correct().keySet());
+            worded.removeAll(variants);
+            assertEquals(Set.of(), worded, criterion.id());
+        }
+    }
+
+    @Test
+    void each_fault_has_words_for_what_was_found() throws IOException {
+        for (Criterion criterion : criteria()) {
+            for (String rule : faultRules(criterion)) {
+                assertFalse(criterion.page().foundFor(Statements.variant(rule)).isBlank(), rule);
+            }
+        }
+    }
+
+    private static List<String> faultRules(Criterion criterion) throws IOException {
+        Path drl = CriterionExamples.CRITERIA.resolve(Path.of(criterion.topic(), criterion.id(), "criterion.drl"));
+        List<String> rules = new ArrayList<>();
+        if (Files.exists(drl)) {
+            Matcher faults = Pattern.compile("new Fault\\( \"([^\"]+)\"").matcher(Files.readString(drl));
+            while (faults.find()) {
+                rules.add(faults.group(1));
+            }
+        }
+        return rules;
+    }
+
+    @Test
+    void each_source_cited_exists_and_each_source_listed_is_cited() {
+        Set<String> cited = new TreeSet<>();
+        criteria().forEach(criterion -> criterion.citations().stream().map(Citation::source).forEach(cited::add));
+        limits().map(limit -> limit.citation().source()).forEach(cited::add);
+        KNOWLEDGE.profiles().values().forEach(profile -> profile.habits().values().stream().map(Citation::source).forEach(cited::add));
+        assertEquals(KNOWLEDGE.sources().keySet(), cited);
+    }
+
+    @Test
+    void each_caution_named_exists_and_each_caution_is_named_or_general() {
+        Set<String> known = KNOWLEDGE.cautions().stream().map(one -> one.id()).collect(Collectors.toCollection(TreeSet::new));
+        Set<String> named = criteria().stream().flatMap(one -> one.cautions().stream()).collect(Collectors.toCollection(TreeSet::new));
+        assertTrue(known.containsAll(named), () -> named + " against " + known);
+        KNOWLEDGE.cautions().forEach(caution -> assertTrue(caution.general() || named.contains(caution.id()), caution.id()));
+    }
+
+    @Test
+    void each_limit_belongs_to_a_criterion_that_is_about_its_topic() {
+        assertTrue(limits().count() > 20);
+        limits().forEach(limit -> {
+            Criterion criterion = KNOWLEDGE.criterion(limit.criterion());
+            assertTrue(criterion.quantities().contains(limit.topic()), limit.criterion() + " is not about " + limit.topic());
+        });
+    }
+
+    @Test
+    void the_lower_end_of_a_limit_is_not_above_its_upper_end() {
+        limits().filter(limit -> limit.atLeast().isPresent() && limit.atMost().isPresent()).forEach(limit -> {
+            double low = inUnit(limit.atLeast().get(), limit);
+            double high = inUnit(limit.atMost().get(), limit);
+            assertTrue(low < high, limit.criterion() + ": " + low + " to " + high);
+        });
+    }
+
+    private static double inUnit(Bound bound, Limit limit) {
+        if (bound instanceof Bound.Constant constant) {
+            Unit unit = limit.topic().unit();
+            return constant.unit().convert(constant.value(), unit);
+        }
+        return ((Bound.Factor) bound).factor().doubleValue();
+    }
+
+    @Test
+    void each_limit_that_was_not_chosen_says_why() {
+        limits().filter(limit -> !limit.chosen()).forEach(limit -> assertFalse(limit.why().isBlank(),
+                limit.criterion() + " " + limit.citation().source()));
+    }
+
+    @Test
+    void each_species_has_a_chosen_limit_for_each_limit_criterion_or_says_why_not() {
+        for (Profile profile : KNOWLEDGE.profiles().values()) {
+            for (Criterion criterion : criteria()) {
+                boolean answered = profile.chosen(criterion.id()).findAny().isPresent() || profile.whyNotMeant(criterion.id()).isPresent();
+                assertTrue(criterion.quantities().isEmpty() || answered, profile.species().id() + " has nothing for " + criterion.id());
+            }
+        }
+        assertTrue(KNOWLEDGE.profiles().size() >= 2);
+    }
+
+    @Test
+    void each_criterion_has_examples_of_every_kind() {
+        List<String> lacking = new ArrayList<>();
+        for (Criterion criterion : criteria()) {
+            Set<String> kinds = CriterionExamples.all().stream().filter(example -> example.criterion().equals(criterion.id()))
+                    .map(example -> example.name().replaceFirst(":.*", "")).collect(Collectors.toSet());
+            Set<String> wanted = new TreeSet<>(Set.of("conforming", "nonconforming"));
+            if (!criterion.reads().isEmpty()) {
+                wanted.add("evidence missing");
+            }
+            if (criterion.isLimit()) {
+                wanted.add("at the limit");
+            }
+            if (!criterion.appliesWhen().isEmpty() || criterion.purposes().size() < Purpose.values().length) {
+                wanted.add("not applicable");
+            }
+            wanted.removeAll(kinds);
+            wanted.forEach(kind -> lacking.add(criterion.id() + " has no example of: " + kind));
+        }
+        assertEquals(List.of(), lacking);
+    }
+
+    @Test
+    void what_a_criterion_needs_it_also_reads() {
+        criteria().forEach(criterion -> assertTrue(criterion.reads().containsAll(criterion.needs()), criterion.id()));
+    }
+}
