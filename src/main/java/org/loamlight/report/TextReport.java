@@ -33,6 +33,7 @@ public final class TextReport {
     private final Wording wording;
     private final Lines lines = new Lines();
     private final Map<Pair, Integer> numbers = new HashMap<>();
+    private final Map<List<String>, Integer> firstWithSources = new HashMap<>();
 
     private TextReport(Audit audit, Ranking ranking, Wording wording) {
         this.audit = audit;
@@ -146,8 +147,22 @@ public final class TextReport {
 
     private void end(Finding finding) {
         lines.labelled(INDENT, say("by"), wording.dueBy(finding, audit));
-        lines.labelled(INDENT, say("source"), String.join("; ", wording.sources(finding)));
+        sources(finding);
         lines.labelled(INDENT, say("explains"), numbered(finding.explains()));
+    }
+
+    /** Each in full, one below the other; where an earlier finding rests on the very same, its number. */
+    private void sources(Finding finding) {
+        List<String> sources = wording.sources(finding);
+        int number = numbers.get(finding.pair());
+        int first = firstWithSources.computeIfAbsent(sources, same -> number);
+        if (first != number) {
+            lines.labelled(INDENT, say("source"), say("source.as", first));
+            return;
+        }
+        for (int i = 0; i < sources.size(); i++) {
+            lines.labelled(INDENT, i == 0 ? say("source") : "", sources.get(i));
+        }
     }
 
     /** The numbers of findings that stand in this report; empty when none of them does. */

@@ -27,6 +27,20 @@ public record Heater(String name, HeaterKind kind, Measure power, Spot place, Mo
         return kind.contact();
     }
 
+    /** Whether nothing less than a thermostat will do. */
+    public Stated wantsThermostat() {
+        return kind.wantsThermostat();
+    }
+
+    /** Whether a thermostat of either kind switches it. */
+    public Stated onThermostat() {
+        return switch (control) {
+            case THERMOSTAT, DIMMING_THERMOSTAT -> Stated.YES;
+            case TIMER, HAND, NONE -> Stated.NO;
+            case UNKNOWN -> Stated.UNKNOWN;
+        };
+    }
+
     public Subject subject() {
         return new Subject(SubjectKind.HEATER, name);
     }

@@ -32,6 +32,11 @@ public enum HeaterKind {
         return trait(contact);
     }
 
+    /** Whether a timer does not do: it heats on unseen, or an animal rests on it. Heat lamps show that they burn. */
+    public Stated wantsThermostat() {
+        return trait(this != BASKING_LAMP && this != HALOGEN_LAMP && this != RED_LAMP);
+    }
+
     private Stated trait(boolean value) {
         if (this == OTHER || this == UNKNOWN) {
             return Stated.UNKNOWN;

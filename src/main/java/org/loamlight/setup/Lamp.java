@@ -24,6 +24,27 @@ public record Lamp(String name, LampKind kind, Measure power, Measure arcLength,
         return between.stream().anyMatch(Screen::blocks);
     }
 
+    /** Whether something lies between of which it can only be guessed what it lets pass. */
+    public boolean hasUnknownScreen() {
+        return between.stream().anyMatch(screen -> !screen.passes().isKnown()
+                && (screen.kind() == ScreenKind.UNKNOWN || screen.kind() == ScreenKind.OTHER));
+    }
+
+    /** Whether its index was read at a known distance. */
+    public boolean hasReading() {
+        return readings.stream().anyMatch(reading -> reading.index().isKnown() && reading.distance().isKnown());
+    }
+
+    /** Whether one of its readings was taken through what lies between; no when nobody said so. */
+    public boolean isReadThrough() {
+        return readings.stream().anyMatch(reading -> reading.through() == Stated.YES);
+    }
+
+    /** Whether something lies between and nobody said of any reading whether it was taken through it. */
+    public boolean isReadingUnclear() {
+        return !between.isEmpty() && readings.stream().allMatch(reading -> reading.through() == Stated.UNKNOWN);
+    }
+
     public Subject subject() {
         return new Subject(SubjectKind.LAMP, name);
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.loamlight.setup.SubjectKind;
 
 /** Unanswered questions of a setup in plain words, from their paths: "heaters[basking lamp].guard". */
 final class Questions {
@@ -39,10 +40,14 @@ final class Questions {
 
         private String inWords(String name) {
             String section = before.substring(0, before.length() - 1);
-            return Sentences.of(PREFIX + pattern, name.isEmpty() ? Sentences.of("each." + section) : quoted(name));
+            if (name.isEmpty()) {
+                return Sentences.of(PREFIX + pattern, Sentences.of("each." + section));
+            }
+            return Sentences.of(PREFIX + pattern, section.equals(SubjectKind.ANIMAL.section()) ? name : quoted(name));
         }
     }
 
+    /** A name as it stands in a sentence; animals go without the marks, as people do. */
     static String quoted(String name) {
         return '"' + name + '"';
     }

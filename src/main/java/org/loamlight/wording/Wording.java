@@ -21,6 +21,7 @@ import org.loamlight.finding.Finding;
 import org.loamlight.finding.Held;
 import org.loamlight.finding.Result;
 import org.loamlight.quantity.Amount;
+import org.loamlight.quantity.Method;
 import org.loamlight.quantity.Place;
 import org.loamlight.quantity.Quantity;
 import org.loamlight.quantity.Topic;
@@ -109,6 +110,11 @@ public final class Wording {
         return ofConstant("standing.", standing);
     }
 
+    /** How evidence was got: "measured", "from a model only". */
+    public String method(Method method) {
+        return ofConstant("method.", method);
+    }
+
     /** How a criterion is judged: "by a limit", "by a limit, guarded", "by rules", "by rules with a limit". */
     public String judged(Criterion criterion) {
         return Sentences.of(judgedKey(criterion));
@@ -188,7 +194,7 @@ public final class Wording {
         return Limits.firstParagraph(finding.criterion().page().measure());
     }
 
-    /** What is not known, in words: "the total length of "Bracken""; for an undecided finding the value to read again. */
+    /** What is not known, in words: "the total length of Bracken"; for an undecided finding the value to read again. */
     public String whatToFindOut(Finding finding) {
         return evidence.whatToFindOut(finding);
     }

@@ -13,7 +13,6 @@ import java.util.Map;
 import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -308,10 +307,11 @@ class KnowledgeReaderTest {
     // ---- the knowledge that is shipped
 
     @Test
-    void both_snakes_are_shipped_in_the_order_of_their_ids() {
+    void both_snakes_are_shipped_and_species_stand_in_the_order_of_their_ids() {
         Knowledge shipped = KnowledgeReader.builtIn();
-        assertEquals(List.of("lampropeltis-californiae", "pantherophis-guttatus"), List.copyOf(shipped.profiles().keySet()));
-        assertEquals(new TreeMap<>(shipped.sources()), shipped.sources());
+        List<String> ids = List.copyOf(shipped.profiles().keySet());
+        assertTrue(ids.containsAll(List.of("lampropeltis-californiae", "pantherophis-guttatus")), ids.toString());
+        assertEquals(ids.stream().sorted().toList(), ids);
     }
 
     @Test

@@ -2,8 +2,8 @@ package org.loamlight.wording;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.TreeSet;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Supplier;
 
 /** Makes a text under default locales that treat letters and numbers in their own way: Turkish i, German commas, Arabic digits. */

@@ -71,12 +71,12 @@ final class Made {
 
     static ResolvedLimit graded(ResolvedLimit limit, Grade grade) {
         return new ResolvedLimit(limit.criterion(), limit.subject(), limit.topic(), limit.place(), limit.where(), limit.low(), limit.high(), 0,
-                limit.rule(), grade, limit.citation(), limit.animal());
+                limit.decision(), grade, limit.citation(), limit.animal());
     }
 
     static ResolvedLimit somewhere(ResolvedLimit limit) {
         return new ResolvedLimit(limit.criterion(), limit.subject(), limit.topic(), limit.place(), Where.SOMEWHERE, limit.low(), limit.high(), 0,
-                limit.rule(), limit.grade(), limit.citation(), limit.animal());
+                limit.decision(), limit.grade(), limit.citation(), limit.animal());
     }
 
     /** A finding on limits, the deciding one first; its page corrects with both amounts. */

@@ -2,6 +2,7 @@ package org.loamlight.wording;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
 import java.util.List;
@@ -20,6 +21,8 @@ import org.loamlight.finding.Finding;
 import org.loamlight.finding.Result;
 import org.loamlight.finding.Voided;
 import org.loamlight.quantity.Amount;
+import org.loamlight.quantity.Method;
+import org.loamlight.quantity.Origin;
 import org.loamlight.quantity.Place;
 import org.loamlight.quantity.Quantity;
 import org.loamlight.quantity.Step;
@@ -158,7 +161,7 @@ class WordingTest {
         Page page = new Page("", "", "", Map.of("", "Take {subject} out.", "on sand", "Put it on the floor."), "",
                 Map.of("", "{subject} lies too high.", "on sand", "It stands on sand."));
         Quantity mass = new Quantity(Topic.FURNISHING_MASS, Place.at("furnishing:slate"), 6, 0,
-                new org.loamlight.quantity.Origin(org.loamlight.quantity.Method.MEASURED, "furnishing:slate", ""), List.of());
+                new Origin(Method.MEASURED, "furnishing:slate", ""), List.of());
         Finding finding = Made.faulty(new Subject(SubjectKind.FURNISHING, "slate"), page, List.of("", "on sand"), mass);
         assertEquals("The piece \"slate\" lies too high. It stands on sand. Mass at \"slate\": 6 kg.", metric.found(finding));
         assertEquals("Take the piece \"slate\" out. Put it on the floor.", metric.correction(finding));
@@ -187,7 +190,7 @@ class WordingTest {
     @Test
     void unanswered_questions_are_asked_in_words_with_the_name_of_the_part() {
         Finding finding = Made.lacking(List.of("animals[Bracken].length", "heaters[basking [2].guard].guard"), List.of(), List.of());
-        assertEquals("the total length of \"Bracken\"; whether a guard keeps the animal off \"basking [2].guard\"", metric.whatToFindOut(finding));
+        assertEquals("the total length of Bracken; whether a guard keeps the animal off \"basking [2].guard\"", metric.whatToFindOut(finding));
         assertEquals("tape measure; your eyes", metric.instrument(finding));
     }
 
@@ -304,7 +307,7 @@ class WordingTest {
         List<String> cautions = wording.cautions(Ranking.of(audit.findings()), audit);
         List<String> all = BuiltIn.KNOWLEDGE.cautions().stream().map(caution -> caution.text()).toList();
         assertEquals(all.stream().filter(cautions::contains).toList(), cautions);
-        assertEquals(true, cautions.contains(all.get(0)), "heat.guard names the caution about burns, which is the first");
+        assertTrue(cautions.contains(all.get(0)), "heat.guard names the caution about burns, which is the first");
         Ranking nothingOpen = Ranking.of(List.of());
         assertEquals(BuiltIn.KNOWLEDGE.cautions().stream().filter(caution -> caution.general()).map(caution -> caution.text()).toList(),
                 wording.cautions(nothingOpen, audit));
