@@ -57,7 +57,9 @@ class ArchitectureTest {
             new Layer("ranking", Set.of("finding", "criterion", "quantity", "setup"), ""),
             // wording: sentences for workbook and report alike; they may not import each other.
             new Layer("wording", Set.of("quantity", "setup", "criterion", "finding", "evaluation", "ranking"), ""),
-            new Layer("workbook", Set.of("quantity", "setup", "criterion", "finding", "evaluation", "ranking", "wording"), "org.apache.poi"),
+            // openxmlformats: POI hands out its schema beans where it has no method of its own (table names, page set-up).
+            new Layer("workbook", Set.of("quantity", "setup", "criterion", "finding", "evaluation", "ranking", "wording"),
+                    "org.apache.poi|org.openxmlformats.schemas"),
             // jackson-core: the results are written as JSON.
             new Layer("report", Set.of("quantity", "setup", "criterion", "finding", "evaluation", "ranking", "wording"), JACKSON),
             new Layer("cli", Set.of("quantity", "setup", "criterion", "finding", "evaluation", "ranking", "wording", "workbook", "report"),

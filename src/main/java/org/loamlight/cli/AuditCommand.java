@@ -51,7 +51,7 @@ final class AuditCommand implements Callable<Integer> {
             description = "Grade from which the exit code is 1: ${COMPLETION-CANDIDATES} (default: ${DEFAULT-VALUE}).")
     private FailOn failOn;
 
-    @Option(names = "--on", paramLabel = "DATE", description = "Day of the audit, as 2026-11-02. Default: the setup's \"on\", else today.")
+    @Option(names = "--on", paramLabel = "DATE", converter = Day.class, description = "Day of the audit, as 2026-11-02. Default: the setup's \"on\", else today.")
     private LocalDate on;
 
     AuditCommand(Surroundings surroundings) {

@@ -24,6 +24,16 @@ public enum Condition {
         this.test = test;
     }
 
+    /** Whether it asks for a trait of the heater or lamp the criterion is applied to, and not for a habit of the species. */
+    public boolean isAboutThing() {
+        return this == HOT_HEATER || this == UV_LAMP;
+    }
+
+    /** Whether the condition is met, or may be, for a species, whatever the thing the criterion is applied to. */
+    public boolean mayHold(Species species) {
+        return test.test(species, species);
+    }
+
     /** Whether the condition is met, or may be, for a subject and one species kept there. */
     public boolean mayHold(Species species, Subject subject, Setup setup) {
         return test.test(species, thing(subject, setup));

@@ -67,7 +67,7 @@ final class Closing {
     private Finding closeByEvidence(Pairs.Listed pair, Draft draft) {
         List<Held> deciding = pair.criterion().isLimit() ? deciding(pair) : List.of();
         List<Held> held = all(deciding, draft.pair());
-        if (deciding.stream().anyMatch(one -> one.decision() == Decision.OUTSIDE)) {
+        if (deciding.stream().anyMatch(Closing::isSurelyOutside)) {
             return draft.held(held);
         }
         List<ResolvedLimit> wanted = pair.criterion().isLimit() ? wanted(pair) : List.of();
@@ -76,6 +76,11 @@ final class Closing {
             return draft.noEvidence(missing, wanted, held, voided(wanted));
         }
         return held.isEmpty() ? draft.conforming() : draft.held(held);
+    }
+
+    /** That a limit is kept nowhere can be said only when nothing is missing; that it is not kept somewhere, at once. */
+    private static boolean isSurelyOutside(Held held) {
+        return held.decision() == Decision.OUTSIDE && held.limit().where() == Where.EVERYWHERE;
     }
 
     /** For each limit the one decision that counts: the worst of all places, or the best where one place suffices. */

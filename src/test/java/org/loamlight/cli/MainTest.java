@@ -90,9 +90,9 @@ class MainTest {
     void the_day_of_the_audit_is_the_option_then_the_setup_then_today() throws IOException {
         Path undated = folder.resolve("undated.json");
         Files.writeString(undated, Files.readString(Path.of(GOOD)).replaceFirst("\"on\": \"2026-11-02\",", ""));
-        assertTrue(run("audit", undated.toString(), "--json", "-").out.contains("\"on\" : \"2026-11-25\""));
-        assertTrue(run("audit", GOOD, "--json", "-").out.contains("\"on\" : \"2026-11-02\""));
-        assertTrue(run("audit", GOOD, "--json", "-", "--on", "2026-12-24").out.contains("\"on\" : \"2026-12-24\""));
+        assertTrue(run("audit", undated.toString(), "--json", "-").out.contains("\"on\": \"2026-11-25\""));
+        assertTrue(run("audit", GOOD, "--json", "-").out.contains("\"on\": \"2026-11-02\""));
+        assertTrue(run("audit", GOOD, "--json", "-", "--on", "2026-12-24").out.contains("\"on\": \"2026-12-24\""));
     }
 
     @Test

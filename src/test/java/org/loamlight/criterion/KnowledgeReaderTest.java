@@ -13,8 +13,6 @@ import java.util.Map;
 import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -312,22 +310,6 @@ class KnowledgeReaderTest {
         List<String> ids = List.copyOf(shipped.profiles().keySet());
         assertTrue(ids.containsAll(List.of("lampropeltis-californiae", "pantherophis-guttatus")), ids.toString());
         assertEquals(ids.stream().sorted().toList(), ids);
-    }
-
-    @Test
-    void every_shipped_limit_and_habit_cites_a_source_of_the_list() {
-        Knowledge shipped = KnowledgeReader.builtIn();
-        Set<String> cited = shipped.profiles().values().stream().flatMap(profile -> Stream.concat(
-                profile.habits().values().stream(), profile.limits().stream().map(Limit::citation)))
-                .map(Citation::source).collect(Collectors.toSet());
-        assertTrue(cited.size() > 10, cited.toString());
-        cited.forEach(source -> assertEquals(source, shipped.source(source).id()));
-    }
-
-    @Test
-    void every_shipped_limit_that_was_not_chosen_says_why() {
-        KnowledgeReader.builtIn().profiles().values().forEach(profile -> profile.limits().stream().filter(limit -> !limit.chosen())
-                .forEach(limit -> assertTrue(!limit.why().isBlank(), () -> profile.species().id() + " " + limit)));
     }
 
     private static List<Limit> limits(String limit) {

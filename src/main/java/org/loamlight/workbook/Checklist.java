@@ -1,0 +1,79 @@
+package org.loamlight.workbook;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.Date;
+import java.util.List;
+import java.util.Optional;
+import org.apache.poi.ooxml.POIXMLProperties;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.loamlight.evaluation.Audit;
+import org.loamlight.ranking.Ranking;
+import org.loamlight.wording.Wording;
+
+/**
+ * The Excel checklist of one audit, to be carried to the enclosure and filled in: summary, what to do, what to find out,
+ * what is right, every value, every source.
+ */
+public final class Checklist {
+    private static final String PROGRAM = "Loamlight";
+    private static final String SUBJECT = "Husbandry audit of a reptile enclosure";
+
+    private Checklist() {
+    }
+
+    /**
+     * Writes the workbook. The same audit, ranking and wording give the same bytes on every machine and at any time.
+     *
+     * @param out receives the workbook whole, after it was made without failure; it is not closed
+     * @throws IOException when {@code out} cannot be written
+     */
+    public static void write(Audit audit, Ranking ranking, Wording wording, OutputStream out) throws IOException {
+        Contents contents = new Contents(audit, ranking, wording);
+        Findings findings = new Findings(contents);
+        List<Listing> listings = List.of(Summary.of(contents), findings.toDo(), findings.toFindOut(), findings.right(),
+                new Readings(contents).listing(), contents.sources().listing(contents.titled("Sources cited in this workbook")));
+        out.write(bytes(listings, audit.on()));
+    }
+
+    /**
+     * Loads the classes that write workbooks. Runs in any thread, before or beside the audit; {@link #write} works without it,
+     * only later.
+     */
+    public static void warmUp() {
+        List<Column> columns = List.of(Column.number(), Column.strong("What", 100), new Column("State", 20, Column.Kind.STATE));
+        try {
+            bytes(List.of(new Listing("Sheet", "Table", "Title", columns, List.of(List.of("1", "text", State.OPEN.inWords())))), LocalDate.EPOCH);
+        } catch (IOException e) {
+            throw new UncheckedIOException("Nothing is read or written outside the memory here", e);
+        }
+    }
+
+    private static byte[] bytes(List<Listing> listings, LocalDate on) throws IOException {
+        try (XSSFWorkbook book = new XSSFWorkbook()) {
+            Look look = new Look(book);
+            listings.forEach(listing -> SheetWriter.write(listing, book, look));
+            describe(book, listings.get(0).title(), on);
+            ByteArrayOutputStream made = new ByteArrayOutputStream();
+            book.write(made);
+            return FixedZip.of(made.toByteArray());
+        }
+    }
+
+    /** What file managers and libraries show; dates are the day of the audit, never the clock's. */
+    private static void describe(XSSFWorkbook book, String title, LocalDate on) {
+        Optional<Date> day = Optional.of(Date.from(on.atStartOfDay(ZoneOffset.UTC).toInstant()));
+        POIXMLProperties.CoreProperties core = book.getProperties().getCoreProperties();
+        core.setTitle(CellText.of(title));
+        core.setSubjectProperty(SUBJECT);
+        core.setCreator(PROGRAM);
+        core.setLastModifiedByUser(PROGRAM);
+        core.setCreated(day);
+        core.setModified(day);
+        book.getProperties().getExtendedProperties().setApplication(PROGRAM);
+    }
+}

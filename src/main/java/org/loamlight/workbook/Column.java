@@ -1,0 +1,47 @@
+package org.loamlight.workbook;
+
+/**
+ * A column of a table.
+ *
+ * @param header unique within its table
+ * @param width  in digits of the font
+ */
+record Column(String header, int width, Kind kind) {
+
+    /** What stands in the cells of a column. */
+    enum Kind {
+        /** A whole number. */
+        NUMBER,
+        TEXT,
+        /** Text in bold. */
+        STRONG,
+        /** Text, in bold in the first row only. */
+        LEADING,
+        /** Empty, to be written in. */
+        TO_FILL_IN,
+        /** Empty, for a date. */
+        DATE_TO_FILL_IN,
+        /** One of the states of {@link State}. */
+        STATE
+    }
+
+    static Column number() {
+        return new Column("No.", 5, Kind.NUMBER);
+    }
+
+    static Column text(String header, int width) {
+        return new Column(header, width, Kind.TEXT);
+    }
+
+    static Column strong(String header, int width) {
+        return new Column(header, width, Kind.STRONG);
+    }
+
+    static Column toFillIn(String header, int width) {
+        return new Column(header, width, Kind.TO_FILL_IN);
+    }
+
+    boolean isToFillIn() {
+        return kind == Kind.TO_FILL_IN || kind == Kind.DATE_TO_FILL_IN;
+    }
+}

@@ -1,0 +1,76 @@
+package org.loamlight.workbook;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.loamlight.finding.Finding;
+import org.loamlight.finding.Result;
+import org.loamlight.wording.Wording;
+
+/** The sheets that list findings: what to do, what to find out, what is right. */
+final class Findings {
+    private static final Column DATE = new Column("Date", 11, Column.Kind.DATE_TO_FILL_IN);
+    private static final Column INITIALS = Column.toFillIn("Initials", 8);
+
+    private final Contents contents;
+    private final Wording wording;
+
+    Findings(Contents contents) {
+        this.contents = contents;
+        this.wording = contents.wording();
+    }
+
+    Listing toDo() {
+        List<Column> columns = List.of(Column.number(), Column.text("What", 17), Column.text("Where", 12),
+                Column.text("What was found", 22), Column.text("Required", 12), Column.text("How far off", 10),
+                Column.text("How to correct", 33), Column.text("By when", 11), Column.strong("Grade", 10),
+                Column.text("Source and standing", 15), new Column("State", 10, Column.Kind.STATE), Column.toFillIn("New reading", 11), DATE, INITIALS);
+        return new Listing("Checklist", "ToDo", contents.titled("To do"), columns,
+                Contents.numbered(contents.ranking().toDo(), this::toDo)).orSaying("Nothing to put right was found.");
+    }
+
+    private List<String> toDo(Finding finding) {
+        return List.of(contents.what(finding), contents.where(finding), Contents.capitalized(wording.found(finding)), wording.required(finding),
+                wording.difference(finding), wording.correction(finding), wording.dueBy(finding, contents.audit()),
+                wording.grade(finding.grade()), contents.sources(finding), State.OPEN.inWords(), "", "", "");
+    }
+
+    Listing toFindOut() {
+        List<Column> columns = List.of(Column.number(), Column.text("What", 30), Column.text("Where", 15),
+                Column.text("With which instrument", 16), Column.text("How", 38), Column.text("Why it matters", 36),
+                Column.strong("Grade", 10), Column.toFillIn("Answer", 20), DATE, INITIALS);
+        return new Listing("To find out", "ToFindOut", contents.titled("To find out"), columns,
+                Contents.numbered(contents.ranking().toFindOut(), this::toFindOut)).orSaying("Nothing is left to find out.");
+    }
+
+    private List<String> toFindOut(Finding finding) {
+        return List.of(question(finding), contents.where(finding), wording.instrument(finding), wording.howToMeasure(finding),
+                firstParagraph(finding.criterion().page().why()), wording.grade(finding.grade()), "", "", "");
+    }
+
+    /** What is not known, and for which point; for a value too close to its limit the value as well. */
+    private String question(Finding finding) {
+        String asked = finding.result() == Result.UNDECIDED
+                ? "Read again, more exactly: " + wording.whatToFindOut(finding) + ". Now: " + wording.found(finding)
+                : Contents.capitalized(wording.whatToFindOut(finding));
+        return asked + "\nFor: " + finding.criterion().title() + contents.becauseOfChecklist(finding);
+    }
+
+    private static String firstParagraph(String prose) {
+        return prose.lines().findFirst().orElse("");
+    }
+
+    Listing right() {
+        List<Column> columns = List.of(Column.number(), Column.text("What", 32), Column.text("Where", 18), Column.strong("Result", 10),
+                Column.text("What was found, or why it does not apply", 46), Column.text("Required", 22), Column.text("Source and standing", 22));
+        List<Finding> findings = Stream.concat(contents.ranking().right().stream(), contents.ranking().notApplicable().stream()).toList();
+        return new Listing("What is right", "Right", contents.titled("What is right, and what does not apply"), columns,
+                Contents.numbered(findings, this::right)).orSaying("Nothing was found right yet.");
+    }
+
+    private List<String> right(Finding finding) {
+        boolean applies = finding.result() != Result.NOT_APPLICABLE;
+        return List.of(finding.criterion().title(), contents.where(finding), wording.result(finding.result()),
+                Contents.capitalized(applies ? wording.found(finding) : wording.reason(finding)), applies ? wording.required(finding) : "",
+                applies ? contents.sources(finding) : "");
+    }
+}

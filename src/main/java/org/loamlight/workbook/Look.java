@@ -1,0 +1,120 @@
+package org.loamlight.workbook;
+
+import java.util.EnumMap;
+import java.util.Map;
+import org.apache.poi.ss.usermodel.BorderStyle;
+import org.apache.poi.ss.usermodel.FillPatternType;
+import org.apache.poi.ss.usermodel.HorizontalAlignment;
+import org.apache.poi.ss.usermodel.IndexedColors;
+import org.apache.poi.ss.usermodel.VerticalAlignment;
+import org.apache.poi.xssf.usermodel.XSSFCellStyle;
+import org.apache.poi.xssf.usermodel.XSSFColor;
+import org.apache.poi.xssf.usermodel.XSSFFont;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+
+/** The few cell styles of a workbook: dark ink, pale moss behind the headers, hairlines. It loses nothing in black and white. */
+final class Look {
+    /** Set everywhere or drawn in its own widths by the fonts that stand in for it. */
+    private static final String FONT = "Arial";
+    private static final short POINTS = 10;
+    private static final short TITLE_POINTS = 14;
+    private static final byte[] MOSS = {(byte) 0xE2, (byte) 0xE9, (byte) 0xDA};
+    private static final byte[] DARK_FERN = {0x2C, 0x45, 0x33};
+    private static final String AS_TYPED = "@";
+    private static final String ISO_DATE = "yyyy-mm-dd";
+
+    private final XSSFWorkbook book;
+    private final XSSFFont bold;
+    private final Map<Column.Kind, XSSFCellStyle> body = new EnumMap<>(Column.Kind.class);
+    private final Map<Column.Kind, XSSFCellStyle> quoted = new EnumMap<>(Column.Kind.class);
+    private final XSSFCellStyle title;
+    private final XSSFCellStyle header;
+
+    Look(XSSFWorkbook book) {
+        this.book = book;
+        // Font 0 is the one column widths are counted in.
+        XSSFFont plain = book.getFontAt(0);
+        plain.setFontName(FONT);
+        plain.setFontHeightInPoints(POINTS);
+        this.bold = font(POINTS);
+        this.title = title();
+        this.header = header();
+    }
+
+    private XSSFFont font(short points) {
+        XSSFFont font = book.createFont();
+        font.setFontName(FONT);
+        font.setFontHeightInPoints(points);
+        font.setBold(true);
+        font.setColor(new XSSFColor(DARK_FERN));
+        return font;
+    }
+
+    private XSSFCellStyle title() {
+        XSSFCellStyle style = book.createCellStyle();
+        style.setFont(font(TITLE_POINTS));
+        style.setVerticalAlignment(VerticalAlignment.CENTER);
+        return style;
+    }
+
+    private XSSFCellStyle header() {
+        XSSFCellStyle style = framed();
+        style.setFont(bold);
+        style.setVerticalAlignment(VerticalAlignment.CENTER);
+        style.setFillForegroundColor(new XSSFColor(MOSS));
+        style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
+        style.setBorderBottom(BorderStyle.MEDIUM);
+        return style;
+    }
+
+    private XSSFCellStyle framed() {
+        XSSFCellStyle style = book.createCellStyle();
+        style.setWrapText(true);
+        style.setVerticalAlignment(VerticalAlignment.TOP);
+        style.setAlignment(HorizontalAlignment.LEFT);
+        style.setBorderTop(BorderStyle.THIN);
+        style.setBorderBottom(BorderStyle.THIN);
+        style.setBorderLeft(BorderStyle.THIN);
+        style.setBorderRight(BorderStyle.THIN);
+        short grey = IndexedColors.GREY_50_PERCENT.getIndex();
+        style.setTopBorderColor(grey);
+        style.setBottomBorderColor(grey);
+        style.setLeftBorderColor(grey);
+        style.setRightBorderColor(grey);
+        return style;
+    }
+
+    XSSFCellStyle ofTitle() {
+        return title;
+    }
+
+    XSSFCellStyle ofHeader() {
+        return header;
+    }
+
+    XSSFCellStyle of(Column.Kind kind) {
+        return body.computeIfAbsent(kind, this::made);
+    }
+
+    /** For text that would begin a formula if it were typed: the cell keeps it as text even when somebody edits it. */
+    XSSFCellStyle ofQuoted(Column.Kind kind) {
+        return quoted.computeIfAbsent(kind, missing -> {
+            XSSFCellStyle style = made(missing);
+            style.setQuotePrefixed(true);
+            return style;
+        });
+    }
+
+    private XSSFCellStyle made(Column.Kind kind) {
+        XSSFCellStyle style = framed();
+        switch (kind) {
+            case STRONG -> style.setFont(bold);
+            case TO_FILL_IN -> style.setDataFormat(book.createDataFormat().getFormat(AS_TYPED));
+            case DATE_TO_FILL_IN -> style.setDataFormat(book.createDataFormat().getFormat(ISO_DATE));
+            case NUMBER, TEXT, LEADING, STATE -> {
+                // as framed
+            }
+        }
+        return style;
+    }
+}

@@ -1,0 +1,129 @@
+package org.loamlight.workbook;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.loamlight.criterion.Grade;
+import org.loamlight.criterion.Species;
+import org.loamlight.criterion.Standing;
+import org.loamlight.evaluation.Audit;
+import org.loamlight.finding.Finding;
+import org.loamlight.ranking.Ranking;
+import org.loamlight.setup.Animal;
+import org.loamlight.setup.Enclosure;
+import org.loamlight.setup.Measure;
+import org.loamlight.setup.Words;
+import org.loamlight.wording.Wording;
+
+/** The first sheet: the conclusion, what it is about, what to do first, and how to go on. */
+final class Summary {
+    private static final int MOST_FIRST_STEPS = 3;
+
+    private final Contents contents;
+    private final Audit audit;
+    private final Ranking ranking;
+    private final Wording wording;
+    private final List<List<String>> rows = new ArrayList<>();
+
+    private Summary(Contents contents) {
+        this.contents = contents;
+        this.audit = contents.audit();
+        this.ranking = contents.ranking();
+        this.wording = contents.wording();
+    }
+
+    static Listing of(Contents contents) {
+        Summary summary = new Summary(contents);
+        summary.conclusion();
+        summary.about();
+        summary.first();
+        summary.wording.cautions(summary.ranking, summary.audit).forEach(caution -> summary.say("Caution", caution));
+        summary.howToUse();
+        summary.say("Knowledge", "version " + summary.audit.knowledge().version() + ", SHA-256 " + summary.audit.knowledge().sha256());
+        return new Listing("Summary", "Summary", contents.titled("Checklist of the enclosure"),
+                List.of(Column.strong("About", 22), new Column("What it says", 78, Column.Kind.LEADING)), summary.rows);
+    }
+
+    private void say(String about, String words) {
+        rows.add(List.of(about, words));
+    }
+
+    private void conclusion() {
+        say("Conclusion", Contents.capitalized(wording.conclusion(ranking, audit)) + ". " + wording.conclusionExplained(ranking, audit));
+        say("Points looked at", counted(ranking.toDo(), "to put right") + ", " + counted(ranking.toFindOut(), "to find out") + ", "
+                + counted(ranking.right(), "right") + ", " + counted(ranking.notApplicable(), "that do not apply"));
+    }
+
+    private static String counted(List<Finding> findings, String what) {
+        return findings.size() + " " + what;
+    }
+
+    private void about() {
+        List<Animal> animals = audit.setup().animals();
+        say(animals.size() == 1 ? "Animal" : "Animals", animals.stream().map(this::animal).collect(Collectors.joining("\n")));
+        say("Species", animals.stream().map(animal -> species(audit.knowledge().profile(animal.species()).species())).distinct()
+                .collect(Collectors.joining("\n")));
+        say("Enclosure", enclosure());
+        say("Date of the audit", audit.on().toString());
+        say("Purpose of the housing", Words.of(audit.setup().purpose()));
+    }
+
+    private String animal(Animal animal) {
+        return animal.since().map(since -> animal.name() + (animal.livesHere(audit.on()) ? ", lives here since " : ", to move in on ") + since)
+                .orElse(animal.name() + ", has not moved in or nobody said since when it lives here");
+    }
+
+    private static String species(Species species) {
+        return species.english() + " (" + species.latin() + ")";
+    }
+
+    private String enclosure() {
+        Enclosure enclosure = audit.setup().enclosure();
+        String title = Stream.of(enclosure.title(), audit.setup().title()).filter(text -> !text.isBlank()).findFirst().orElse("without a name");
+        return title + "\nInside length " + size(enclosure.length()) + ", depth " + size(enclosure.depth()) + ", height " + size(enclosure.height());
+    }
+
+    private String size(Measure measure) {
+        return measure.isKnown() ? wording.amount(measure.amount()) : "not known";
+    }
+
+    private void first() {
+        List<Finding> steps = ranking.toDo().stream().limit(MOST_FIRST_STEPS).toList();
+        for (int i = 0; i < steps.size(); i++) {
+            Finding step = steps.get(i);
+            say("To do first: No. " + (i + 1), contents.what(step) + "\n" + wording.correction(step) + "\nBy when: " + wording.dueBy(step, audit));
+        }
+        if (steps.isEmpty()) {
+            say("To do first", ranking.toFindOut().isEmpty() ? "Nothing. Audit again after every change."
+                    : "Find out what is not known yet: see the sheet To find out.");
+        }
+    }
+
+    private void howToUse() {
+        say("How to use this workbook", """
+                Take the sheets Checklist and To find out along, printed or on a device. Work from No. 1 down: what does most harm stands first.
+                Choose a state for each point, write the new reading, the date and your initials. Write what you found out under Answer.
+                Then audit again with the new values: points hang together, and one change can mend or spoil another.""");
+        say("What the grades mean", Arrays.stream(Grade.values()).map(this::explained).collect(Collectors.joining("\n")));
+        say("What ± means", "The true value lies between the two ends with about 95 % certainty (k = 2). A limit that lies between them may be kept or not.");
+        say("What the standings mean", Arrays.stream(Standing.values())
+                .map(standing -> wording.standing(standing) + ": " + wording.sentence("standing." + id(standing) + ".explained"))
+                .collect(Collectors.joining("\n")));
+    }
+
+    private String explained(Grade grade) {
+        return wording.grade(grade) + ": " + switch (grade) {
+            case CRITICAL -> "to life, or of serious injury";
+            case MAJOR -> "lasting, if it stays as it is";
+            case MINOR -> "less than the animal needs, without lasting harm";
+            case IMPROVEMENT -> "nothing is wrong; this would do the animal good";
+        };
+    }
+
+    private static String id(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+}
