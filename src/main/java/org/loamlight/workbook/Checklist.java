@@ -33,11 +33,15 @@ public final class Checklist {
      * @throws IOException when {@code out} cannot be written
      */
     public static void write(Audit audit, Ranking ranking, Wording wording, OutputStream out) throws IOException {
+        out.write(bytes(listings(audit, ranking, wording), audit.on()));
+    }
+
+    /** Every sheet in words. */
+    static List<Listing> listings(Audit audit, Ranking ranking, Wording wording) {
         Contents contents = new Contents(audit, ranking, wording);
         Findings findings = new Findings(contents);
-        List<Listing> listings = List.of(Summary.of(contents), findings.toDo(), findings.toFindOut(), findings.right(),
-                new Readings(contents).listing(), contents.sources().listing(contents.titled("Sources cited in this workbook")));
-        out.write(bytes(listings, audit.on()));
+        return List.of(Summary.of(contents), findings.toDo(), findings.toFindOut(), findings.right(), new Readings(contents).listing(),
+                contents.sources().listing(contents.titled("Sources cited in this workbook")));
     }
 
     /**
@@ -53,7 +57,7 @@ public final class Checklist {
         }
     }
 
-    private static byte[] bytes(List<Listing> listings, LocalDate on) throws IOException {
+    static byte[] bytes(List<Listing> listings, LocalDate on) throws IOException {
         try (XSSFWorkbook book = new XSSFWorkbook()) {
             Look look = new Look(book);
             listings.forEach(listing -> SheetWriter.write(listing, book, look));

@@ -1,0 +1,56 @@
+package org.loamlight;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.loamlight.evaluation.Audit;
+import org.loamlight.evaluation.BuiltIn;
+import org.loamlight.ranking.Ranking;
+import org.loamlight.report.TextReport;
+import org.loamlight.setup.ProblemsFound;
+import org.loamlight.setup.Setup;
+import org.loamlight.wording.Units;
+import org.loamlight.wording.Wording;
+
+/** The report of each example stands beside it and is read before it is accepted. */
+class ExampleReportsTest {
+    private static final Path EXAMPLES = Path.of("examples");
+
+    static List<Path> examples() {
+        try (Stream<Path> files = Files.list(EXAMPLES)) {
+            return files.filter(file -> file.toString().endsWith(".json")).sorted().toList();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    @Test
+    void there_are_at_least_five_examples_and_no_report_without_one() throws IOException {
+        assertTrue(examples().size() >= 5, examples().toString());
+        try (Stream<Path> files = Files.list(EXAMPLES)) {
+            files.filter(file -> file.toString().endsWith(".report.txt"))
+                    .forEach(file -> assertTrue(Files.exists(EXAMPLES.resolve(file.getFileName().toString().replace(".report.txt", ".json"))), file.toString()));
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("examples")
+    void report_is_the_one_beside_the_example(Path example) throws IOException, ProblemsFound {
+        Setup setup = BuiltIn.setup(Files.readString(example));
+        Audit audit = BuiltIn.AUDITOR.audit(setup, setup.on().orElseThrow());
+        Units units = example.getFileName().toString().startsWith("us-") ? Units.US : Units.METRIC;
+        String report = TextReport.of(audit, Ranking.of(audit.findings()), new Wording(units, audit.knowledge()));
+        String hash = audit.knowledge().sha256().substring(0, 12);
+        assertTrue(report.contains(hash), "the report names the knowledge it was made with");
+        GoldenFile.assertMatches(EXAMPLES.resolve(example.getFileName().toString().replace(".json", ".report.txt")),
+                report.replace(hash, "(hash of the knowledge)"));
+    }
+}
