@@ -36,9 +36,10 @@ public final class KnowledgeCompiler {
         Path target = Path.of(arguments[1] + KnowledgeReader.RESOURCE);
         try {
             byte[] knowledge = new KnowledgeCompiler(Path.of(arguments[0], "rules")).compile(arguments[2]);
-            KnowledgeReader.read(knowledge);
+            String sha256 = KnowledgeReader.read(knowledge).sha256();
             Files.createDirectories(target.getParent());
             Files.write(target, knowledge);
+            Files.writeString(Path.of(arguments[1] + KnowledgeReader.HASH_RESOURCE), sha256);
         } catch (ProblemsFound | CriterionPage.Unusable e) {
             System.err.println("The knowledge in rules/ cannot be used:\n" + e.getMessage());
             System.exit(1);

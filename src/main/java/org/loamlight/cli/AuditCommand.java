@@ -68,7 +68,7 @@ final class AuditCommand implements Callable<Integer> {
         Audit audit = new Auditor(knowledge, RuleBase.load(knowledge)).audit(setup, day(setup));
         Ranking ranking = Ranking.of(audit.findings());
         join(warmUp);
-        deliver(audit, ranking, input.sha256(), targets);
+        deliver(audit, ranking, input, targets);
         return failOn.exitCode(ranking.open());
     }
 
@@ -123,7 +123,7 @@ final class AuditCommand implements Callable<Integer> {
         return on != null ? on : setup.on().orElseGet(() -> LocalDate.now(surroundings.clock()));
     }
 
-    private void deliver(Audit audit, Ranking ranking, String inputSha256, Targets targets) throws Complaint, IOException {
+    private void deliver(Audit audit, Ranking ranking, InputFile input, Targets targets) throws Complaint, IOException {
         Wording wording = new Wording(units.units(), audit.knowledge());
         OutputFiles files = new OutputFiles();
         if (targets.workbook != null) {
@@ -131,7 +131,7 @@ final class AuditCommand implements Callable<Integer> {
             Checklist.write(audit, ranking, wording, workbook);
             files.add(targets.workbook, workbook.toByteArray());
         }
-        String json = jsonFile == null ? "" : JsonReport.of(audit, ranking, wording, inputSha256);
+        String json = jsonFile == null ? "" : JsonReport.of(audit, ranking, wording, input.sha256());
         if (targets.json != null) {
             files.add(targets.json, json.getBytes(StandardCharsets.UTF_8));
         }

@@ -2,6 +2,7 @@ package org.loamlight.criterion;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.EnumSet;
@@ -30,6 +31,8 @@ import org.loamlight.setup.Words;
 public final class KnowledgeReader {
     /** Where the build puts it on the class path. */
     public static final String RESOURCE = "/org/loamlight/knowledge.json";
+    /** Where the build puts its SHA-256: computing it would cost each cold start some 30 ms, most of them for the security providers. */
+    public static final String HASH_RESOURCE = "/org/loamlight/knowledge.sha256";
 
     private KnowledgeReader() {
     }
@@ -40,13 +43,19 @@ public final class KnowledgeReader {
      * @throws IllegalStateException when it is absent or damaged; an empty model must never audit
      */
     public static Knowledge builtIn() {
-        try (InputStream file = KnowledgeReader.class.getResourceAsStream(RESOURCE)) {
-            if (file == null) {
-                throw new IllegalStateException("The knowledge file " + RESOURCE + " is not in the program; build it with mvn package");
-            }
-            return read(file.readAllBytes());
+        try {
+            return read(resource(RESOURCE), new String(resource(HASH_RESOURCE), StandardCharsets.US_ASCII).strip());
         } catch (IOException | ProblemsFound e) {
             throw new IllegalStateException("The knowledge file " + RESOURCE + " cannot be read: " + e.getMessage(), e);
+        }
+    }
+
+    private static byte[] resource(String name) throws IOException {
+        try (InputStream file = KnowledgeReader.class.getResourceAsStream(name)) {
+            if (file == null) {
+                throw new IllegalStateException("The file " + name + " is not in the program; build it with mvn package");
+            }
+            return file.readAllBytes();
         }
     }
 
@@ -56,10 +65,14 @@ public final class KnowledgeReader {
      * @throws ProblemsFound with everything that is wrong in it
      */
     public static Knowledge read(byte[] bytes) throws ProblemsFound {
+        return read(bytes, sha256(bytes));
+    }
+
+    private static Knowledge read(byte[] bytes, String sha256) throws ProblemsFound {
         Problems problems = new Problems("knowledge.json");
         Section document = Section.document(JsonFile.read(bytes, problems), problems, new HashMap<>());
         List<Limit> every = document.unnamed("every-reptile", LimitReader::limit);
-        Knowledge knowledge = new Knowledge(document.requiredText("version", "the version of the tool"), sha256(bytes),
+        Knowledge knowledge = new Knowledge(document.requiredText("version", "the version of the tool"), sha256,
                 byId(unique(document, "criteria", KnowledgeReader::criterion, Criterion::id), Criterion::id),
                 byId(unique(document, "species", section -> profile(section, every), KnowledgeReader::id), KnowledgeReader::id),
                 byId(unique(document, "sources", KnowledgeReader::source, Source::id), Source::id),

@@ -48,9 +48,10 @@ record Draft(Criterion criterion, Subject subject) {
         return finding(deciding.decision().result(), grade, new Evidence(List.of(), held, List.of()), "");
     }
 
+    /** What rests on missing evidence alone is never told as a danger. */
     Finding noEvidence(Collection<String> missing, List<ResolvedLimit> wanted, List<Held> held, List<Voided> voided) {
         Grade grade = wanted.stream().map(ResolvedLimit::grade).reduce(Grade::graver).orElse(criterion.grade());
-        return new Finding(criterion, subject, Result.NO_EVIDENCE, grade, List.of(), held, List.of(), missing.stream().sorted().toList(),
+        return new Finding(criterion, subject, Result.NO_EVIDENCE, grade.milder(Grade.MAJOR), List.of(), held, List.of(), missing.stream().sorted().toList(),
                 wanted, voided, "", List.of(), List.of());
     }
 

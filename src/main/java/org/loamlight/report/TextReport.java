@@ -14,11 +14,12 @@ import org.loamlight.evaluation.Audit;
 import org.loamlight.finding.Finding;
 import org.loamlight.finding.Held;
 import org.loamlight.finding.Pair;
-import org.loamlight.quantity.Zone;
+import org.loamlight.quantity.Quantity;
 import org.loamlight.ranking.Ranking;
 import org.loamlight.setup.Animal;
 import org.loamlight.setup.Enclosure;
 import org.loamlight.setup.Measure;
+import org.loamlight.setup.Subject;
 import org.loamlight.setup.Words;
 import org.loamlight.wording.Wording;
 
@@ -151,12 +152,12 @@ public final class TextReport {
         lines.labelled(INDENT, say("explains"), numbered(finding.explains()));
     }
 
-    /** Each in full, one below the other; where an earlier finding rests on the very same, its number. */
+    /** Each in full, one below the other; where an earlier finding rests on the very same long ones, its number. */
     private void sources(Finding finding) {
         List<String> sources = wording.sources(finding);
         int number = numbers.get(finding.pair());
         int first = firstWithSources.computeIfAbsent(sources, same -> number);
-        if (first != number) {
+        if (first != number && String.join("; ", sources).length() > Lines.WIDTH) {
             lines.labelled(INDENT, say("source"), say("source.as", first));
             return;
         }
@@ -186,12 +187,16 @@ public final class TextReport {
         subjects.forEach((title, where) -> lines.hanging("+ ", say("right.line", title, String.join("; ", where))));
     }
 
-    /** The subject and the value that decided, with its place where it has one. */
+    /** The subject, and the value that decided with what and where it was. */
     private String inShort(Finding finding) {
         String subject = wording.subject(finding.subject());
-        return finding.deciding().map(Held::quantity).map(quantity -> say(quantity.place().zone() == Zone.ENCLOSURE
-                || quantity.place().zone() == Zone.ITEM ? "right.value" : "right.value-at", subject, wording.value(quantity),
-                wording.place(quantity.place()))).orElse(subject);
+        return finding.deciding().map(Held::quantity)
+                .map(quantity -> say("right.value", subject, what(quantity, finding.subject()), wording.value(quantity))).orElse(subject);
+    }
+
+    /** Without the place where that is the subject itself. */
+    private String what(Quantity quantity, Subject subject) {
+        return quantity.place().item().equals(subject.key()) ? wording.topic(quantity.topic()) : wording.topicAt(quantity.topic(), quantity.place());
     }
 
     private void notApplicable() {

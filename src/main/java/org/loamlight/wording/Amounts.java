@@ -121,7 +121,7 @@ final class Amounts {
         String number = value.toPlainString();
         return switch (unit) {
             case PIECE, FRACTION, UV_INDEX -> number;
-            case DAY -> Sentences.of(value.compareTo(BigDecimal.ONE) == 0 ? "unit.day" : "unit.days", number);
+            case DAY -> Sentences.of(number.equals("1") ? "unit.day" : "unit.days", number);
             default -> number + " " + unit.symbol();
         };
     }

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.loamlight.criterion.Knowledge;
 import org.loamlight.criterion.ResolvedLimit;
 import org.loamlight.finding.Finding;
@@ -159,14 +158,23 @@ final class Evidence {
     /** The values wanted where only a list lacks one; else the questions; both where a value is worked out from answers. */
     String whatToFindOut(Finding finding) {
         List<String> questions = Questions.inWords(finding.missing().stream().filter(path -> !Questions.isSection(path)).toList());
-        Stream<ResolvedLimit> limits = finding.wanted().isEmpty() ? finding.held().stream().limit(1).map(Held::limit) : finding.wanted().stream();
-        List<String> values = limits.filter(limit -> questions.isEmpty() || WORKED_OUT.contains(limit.topic()))
-                .map(limit -> topicAt(limit.topic(), limit.place())).distinct().toList();
+        List<String> values = values(finding, questions.isEmpty());
         if (values.isEmpty()) {
-            List<String> sections = questions.isEmpty() ? Questions.inWords(finding.missing()) : questions;
-            return String.join("; ", sections);
+            return String.join("; ", questions.isEmpty() ? Questions.inWords(finding.missing()) : questions);
         }
         String wanted = String.join("; ", values);
         return questions.isEmpty() ? wanted : Sentences.of("question.with-lack", wanted, String.join("; ", questions));
+    }
+
+    private static List<String> values(Finding finding, boolean nothingAsked) {
+        if (!finding.wanted().isEmpty()) {
+            return finding.wanted().stream().filter(limit -> nothingAsked || WORKED_OUT.contains(limit.topic()))
+                    .map(limit -> topicAt(limit.topic(), limit.place())).distinct().toList();
+        }
+        if (!nothingAsked) {
+            return List.of();
+        }
+        return finding.deciding().map(Held::limit).map(limit -> finding.result() == Result.UNDECIDED ? topicAt(limit.topic(), limit.place())
+                : Sentences.of("question.elsewhere", Sentences.of("topic." + limit.topic().id()))).stream().toList();
     }
 }

@@ -77,6 +77,11 @@ public final class Wording {
         return Sentences.of("topic." + topic.id());
     }
 
+    /** What a quantity is about and where: "air temperature by day at the cool end"; without a place where none needs saying. */
+    public String topicAt(Topic topic, Place place) {
+        return Evidence.topicAt(topic, place);
+    }
+
     /** A part of the enclosure: "cool end"; a named part by its name. */
     public String place(Place place) {
         return place.zone() == Zone.ITEM ? Evidence.nameOf(place.item()) : Sentences.of("zone." + place.zone().id());

@@ -41,7 +41,7 @@ public final class Checklist {
         Contents contents = new Contents(audit, ranking, wording);
         Findings findings = new Findings(contents);
         return List.of(Summary.of(contents), findings.toDo(), findings.toFindOut(), findings.right(), new Readings(contents).listing(),
-                contents.sources().listing(contents.titled("Sources cited in this workbook")));
+                contents.sources().listing(contents.titled("Sources")));
     }
 
     /**
@@ -51,7 +51,8 @@ public final class Checklist {
     public static void warmUp() {
         List<Column> columns = List.of(Column.number(), Column.strong("What", 100), new Column("State", 20, Column.Kind.STATE));
         try {
-            bytes(List.of(new Listing("Sheet", "Table", "Title", columns, List.of(List.of("1", "text", State.OPEN.inWords())))), LocalDate.EPOCH);
+            List<String> row = List.of("1", "text", State.OPEN.inWords());
+            bytes(List.of(new Listing("Sheet", "Table", "Title", columns, List.of(row))), LocalDate.EPOCH);
         } catch (IOException e) {
             throw new UncheckedIOException("Nothing is read or written outside the memory here", e);
         }

@@ -22,7 +22,11 @@ record Column(String header, int width, Kind kind) {
         /** Empty, for a date. */
         DATE_TO_FILL_IN,
         /** One of the states of {@link State}. */
-        STATE
+        STATE;
+
+        boolean isToFillIn() {
+            return this == TO_FILL_IN || this == DATE_TO_FILL_IN;
+        }
     }
 
     static Column number() {
@@ -39,9 +43,5 @@ record Column(String header, int width, Kind kind) {
 
     static Column toFillIn(String header, int width) {
         return new Column(header, width, Kind.TO_FILL_IN);
-    }
-
-    boolean isToFillIn() {
-        return kind == Kind.TO_FILL_IN || kind == Kind.DATE_TO_FILL_IN;
     }
 }

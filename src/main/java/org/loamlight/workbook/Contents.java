@@ -25,7 +25,8 @@ import org.loamlight.wording.Wording;
 
 /** What the workbook is about, with the words several of its sheets share and the numbers they refer to. */
 final class Contents {
-    private static final int LONGEST_NAME_IN_TITLE = 60;
+    /** What fits beside the other words of a title on upright paper; the whole name stands in the summary. */
+    private static final int LONGEST_NAME_IN_TITLE = 36;
 
     private final Audit audit;
     private final Ranking ranking;
@@ -114,7 +115,10 @@ final class Contents {
 
     /** With a capital letter at the beginning. */
     static String capitalized(String text) {
-        return text.isEmpty() ? text : Character.toString(Character.toUpperCase(text.codePointAt(0))) + text.substring(text.offsetByCodePoints(0, 1));
+        if (text.isEmpty()) {
+            return text;
+        }
+        return Character.toString(Character.toUpperCase(text.codePointAt(0))) + text.substring(text.offsetByCodePoints(0, 1));
     }
 
     /** A row for each finding, its number first. */

@@ -23,7 +23,8 @@ final class Findings {
         List<Column> columns = List.of(Column.number(), Column.text("What", 17), Column.text("Where", 12),
                 Column.text("What was found", 22), Column.text("Required", 12), Column.text("How far off", 10),
                 Column.text("How to correct", 33), Column.text("By when", 11), Column.strong("Grade", 10),
-                Column.text("Source and standing", 15), new Column("State", 10, Column.Kind.STATE), Column.toFillIn("New reading", 11), DATE, INITIALS);
+                Column.text("Source and standing", 18), new Column("State", 10, Column.Kind.STATE),
+                Column.toFillIn("New reading", 11), DATE, INITIALS);
         return new Listing("Checklist", "ToDo", contents.titled("To do"), columns,
                 Contents.numbered(contents.ranking().toDo(), this::toDo)).orSaying("Nothing to put right was found.");
     }
@@ -61,9 +62,10 @@ final class Findings {
 
     Listing right() {
         List<Column> columns = List.of(Column.number(), Column.text("What", 32), Column.text("Where", 18), Column.strong("Result", 10),
-                Column.text("What was found, or why it does not apply", 46), Column.text("Required", 22), Column.text("Source and standing", 22));
+                Column.text("What was found, or why it does not apply", 46), Column.text("Required", 22),
+                Column.text("Source and standing", 22));
         List<Finding> findings = Stream.concat(contents.ranking().right().stream(), contents.ranking().notApplicable().stream()).toList();
-        return new Listing("What is right", "Right", contents.titled("What is right, and what does not apply"), columns,
+        return new Listing("What is right", "Right", contents.titled("Right, or does not apply"), columns,
                 Contents.numbered(findings, this::right)).orSaying("Nothing was found right yet.");
     }
 

@@ -10,8 +10,8 @@ import java.util.zip.ZipOutputStream;
 
 /** Packs a zip file again without the time at which it was made. */
 final class FixedZip {
-    /** The earliest time a zip entry can carry. */
-    private static final LocalDateTime NO_TIME = LocalDateTime.of(1980, 1, 1, 0, 0);
+    /** At the first second of 1980, the beginning of zip time, Java adds a second time stamp that depends on the zone. */
+    private static final LocalDateTime NO_TIME = LocalDateTime.of(1980, 2, 1, 0, 0);
 
     private FixedZip() {
     }

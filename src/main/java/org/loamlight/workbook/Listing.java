@@ -26,13 +26,13 @@ record Listing(String sheet, String table, String title, List<Column> columns, L
         }
     }
 
-    /** The same listing; if it is empty, with one row that says so in the first column of text. */
+    /** The same listing; if it is empty, with one row that says so beside where the number would stand. */
     Listing orSaying(String sentence) {
         if (!rows.isEmpty()) {
             return this;
         }
         List<String> row = new ArrayList<>(Collections.nCopies(columns.size(), ""));
-        row.set(columns.get(0).kind() == Column.Kind.NUMBER ? 1 : 0, sentence);
+        row.set(1, sentence);
         return new Listing(sheet, table, title, columns, List.of(row));
     }
 

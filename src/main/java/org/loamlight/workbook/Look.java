@@ -4,6 +4,7 @@ import java.util.EnumMap;
 import java.util.Map;
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.FillPatternType;
+import org.apache.poi.ss.usermodel.FontScheme;
 import org.apache.poi.ss.usermodel.HorizontalAlignment;
 import org.apache.poi.ss.usermodel.IndexedColors;
 import org.apache.poi.ss.usermodel.VerticalAlignment;
@@ -18,8 +19,8 @@ final class Look {
     private static final String FONT = "Arial";
     private static final short POINTS = 10;
     private static final short TITLE_POINTS = 14;
-    private static final byte[] MOSS = {(byte) 0xE2, (byte) 0xE9, (byte) 0xDA};
-    private static final byte[] DARK_FERN = {0x2C, 0x45, 0x33};
+    private static final byte[] MOSS = {(byte) 0xFF, (byte) 0xE2, (byte) 0xE9, (byte) 0xDA};
+    private static final byte[] DARK_FERN = {(byte) 0xFF, 0x2C, 0x45, 0x33};
     private static final String AS_TYPED = "@";
     private static final String ISO_DATE = "yyyy-mm-dd";
 
@@ -28,6 +29,7 @@ final class Look {
     private final Map<Column.Kind, XSSFCellStyle> body = new EnumMap<>(Column.Kind.class);
     private final Map<Column.Kind, XSSFCellStyle> quoted = new EnumMap<>(Column.Kind.class);
     private final XSSFCellStyle title;
+    private final XSSFCellStyle framed;
     private final XSSFCellStyle header;
 
     Look(XSSFWorkbook book) {
@@ -36,8 +38,11 @@ final class Look {
         XSSFFont plain = book.getFontAt(0);
         plain.setFontName(FONT);
         plain.setFontHeightInPoints(POINTS);
+        // Else the theme of the reader's program puts its own font in place of the named one.
+        plain.setScheme(FontScheme.NONE);
         this.bold = font(POINTS);
         this.title = title();
+        this.framed = framed();
         this.header = header();
     }
 
@@ -58,7 +63,7 @@ final class Look {
     }
 
     private XSSFCellStyle header() {
-        XSSFCellStyle style = framed();
+        XSSFCellStyle style = likeFramed();
         style.setFont(bold);
         style.setVerticalAlignment(VerticalAlignment.CENTER);
         style.setFillForegroundColor(new XSSFColor(MOSS));
@@ -93,7 +98,7 @@ final class Look {
     }
 
     XSSFCellStyle of(Column.Kind kind) {
-        return body.computeIfAbsent(kind, this::made);
+        return body.computeIfAbsent(kind, missing -> isPlain(missing) ? framed : made(missing));
     }
 
     /** For text that would begin a formula if it were typed: the cell keeps it as text even when somebody edits it. */
@@ -105,8 +110,18 @@ final class Look {
         });
     }
 
+    private XSSFCellStyle likeFramed() {
+        XSSFCellStyle style = book.createCellStyle();
+        style.cloneStyleFrom(framed);
+        return style;
+    }
+
+    private static boolean isPlain(Column.Kind kind) {
+        return kind != Column.Kind.STRONG && !kind.isToFillIn();
+    }
+
     private XSSFCellStyle made(Column.Kind kind) {
-        XSSFCellStyle style = framed();
+        XSSFCellStyle style = likeFramed();
         switch (kind) {
             case STRONG -> style.setFont(bold);
             case TO_FILL_IN -> style.setDataFormat(book.createDataFormat().getFormat(AS_TYPED));

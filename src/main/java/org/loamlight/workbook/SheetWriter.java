@@ -16,7 +16,6 @@ import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFTable;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
-import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTTableStyleInfo;
 
 /** Puts one {@link Listing} on a sheet of its own: title, one header row, one table, ready for the screen and for paper. */
 final class SheetWriter {
@@ -106,7 +105,7 @@ final class SheetWriter {
         for (int i = 0; i < widths.length; i++) {
             Column column = listing.columns().get(i);
             cell(texts.get(i), shown(column.kind(), row), row.createCell(i));
-            height = Math.max(height, column.isToFillIn() ? POINTS_TO_WRITE_IN : height(TextFit.lines(texts.get(i), widths[i])));
+            height = Math.max(height, column.kind().isToFillIn() ? POINTS_TO_WRITE_IN : height(TextFit.lines(texts.get(i), widths[i])));
         }
         row.setHeightInPoints((float) height);
     }
@@ -138,11 +137,9 @@ final class SheetWriter {
         XSSFTable table = sheet.createTable(area);
         table.setName(listing.table());
         table.setDisplayName(listing.table());
+        // POI has no call of its own for the filter of a table.
         table.getCTTable().addNewAutoFilter().setRef(area.formatAsString());
-        // Through the schema class: getStyle() would read every built-in table style first.
-        CTTableStyleInfo style = table.getCTTable().addNewTableStyleInfo();
-        style.setName(TABLE_STYLE);
-        style.setShowRowStripes(false);
+        table.setStyleName(TABLE_STYLE);
     }
 
     private void choices() {

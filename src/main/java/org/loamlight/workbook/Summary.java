@@ -43,7 +43,7 @@ final class Summary {
         summary.wording.cautions(summary.ranking, summary.audit).forEach(caution -> summary.say("Caution", caution));
         summary.howToUse();
         summary.say("Knowledge", "version " + summary.audit.knowledge().version() + ", SHA-256 " + summary.audit.knowledge().sha256());
-        return new Listing("Summary", "Summary", contents.titled("Checklist of the enclosure"),
+        return new Listing("Summary", "Summary", contents.titled("Checklist"),
                 List.of(Column.strong("About", 22), new Column("What it says", 78, Column.Kind.LEADING)), summary.rows);
     }
 
@@ -53,12 +53,8 @@ final class Summary {
 
     private void conclusion() {
         say("Conclusion", Contents.capitalized(wording.conclusion(ranking, audit)) + ". " + wording.conclusionExplained(ranking, audit));
-        say("Points looked at", counted(ranking.toDo(), "to put right") + ", " + counted(ranking.toFindOut(), "to find out") + ", "
-                + counted(ranking.right(), "right") + ", " + counted(ranking.notApplicable(), "that do not apply"));
-    }
-
-    private static String counted(List<Finding> findings, String what) {
-        return findings.size() + " " + what;
+        say("Points looked at", "to put right: " + ranking.toDo().size() + ", to find out: " + ranking.toFindOut().size() + ", right: "
+                + ranking.right().size() + ", does not apply: " + ranking.notApplicable().size());
     }
 
     private void about() {
@@ -73,7 +69,7 @@ final class Summary {
 
     private String animal(Animal animal) {
         return animal.since().map(since -> animal.name() + (animal.livesHere(audit.on()) ? ", lives here since " : ", to move in on ") + since)
-                .orElse(animal.name() + ", has not moved in or nobody said since when it lives here");
+                .orElse(animal.name() + ", not moved in yet, as far as is said");
     }
 
     private static String species(Species species) {
@@ -83,7 +79,8 @@ final class Summary {
     private String enclosure() {
         Enclosure enclosure = audit.setup().enclosure();
         String title = Stream.of(enclosure.title(), audit.setup().title()).filter(text -> !text.isBlank()).findFirst().orElse("without a name");
-        return title + "\nInside length " + size(enclosure.length()) + ", depth " + size(enclosure.depth()) + ", height " + size(enclosure.height());
+        return title + "\nInside length " + size(enclosure.length()) + ", depth " + size(enclosure.depth()) + ", height "
+                + size(enclosure.height());
     }
 
     private String size(Measure measure) {
@@ -94,7 +91,8 @@ final class Summary {
         List<Finding> steps = ranking.toDo().stream().limit(MOST_FIRST_STEPS).toList();
         for (int i = 0; i < steps.size(); i++) {
             Finding step = steps.get(i);
-            say("To do first: No. " + (i + 1), contents.what(step) + "\n" + wording.correction(step) + "\nBy when: " + wording.dueBy(step, audit));
+            say("To do first: No. " + (i + 1), String.join("\n", contents.what(step), "Where: " + contents.where(step),
+                    wording.correction(step), "By when: " + wording.dueBy(step, audit)));
         }
         if (steps.isEmpty()) {
             say("To do first", ranking.toFindOut().isEmpty() ? "Nothing. Audit again after every change."
@@ -108,7 +106,8 @@ final class Summary {
                 Choose a state for each point, write the new reading, the date and your initials. Write what you found out under Answer.
                 Then audit again with the new values: points hang together, and one change can mend or spoil another.""");
         say("What the grades mean", Arrays.stream(Grade.values()).map(this::explained).collect(Collectors.joining("\n")));
-        say("What ± means", "The true value lies between the two ends with about 95 % certainty (k = 2). A limit that lies between them may be kept or not.");
+        say("What ± means", "The true value lies between the two ends with about 95 % certainty (k = 2). "
+                + "A limit that lies between them may be kept or not.");
         say("What the standings mean", Arrays.stream(Standing.values())
                 .map(standing -> wording.standing(standing) + ": " + wording.sentence("standing." + id(standing) + ".explained"))
                 .collect(Collectors.joining("\n")));

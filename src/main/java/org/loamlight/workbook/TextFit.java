@@ -1,7 +1,5 @@
 package org.loamlight.workbook;
 
-import java.util.regex.Pattern;
-
 /**
  * How many lines a text takes in a column. Computed from the widths of Helvetica (Adobe Font Metrics of the 14 core fonts,
  * shared by Arial and Liberation Sans) and never from the fonts of the machine, so that every machine makes the same file.
@@ -21,57 +19,52 @@ final class TextFit {
     /** Screens and printers set letters up to about a tenth wider than the metrics say; bold is wider again. */
     private static final double RESERVE = 1.12;
 
-    private static final Pattern AFTER_SPACE_OR_HYPHEN = Pattern.compile("(?<=[ -])");
+    private final double room;
+    private int lines = 1;
+    /** Width of the words that stand on the last line. */
+    private double words;
+    /** Width of the word that is being read. */
+    private double word;
 
-    private TextFit() {
+    private TextFit(int width) {
+        this.room = Math.max(WIDTH_OF_OTHER, width * WIDTH_OF_DIGIT / RESERVE);
     }
 
     /** @param width of the column, in digits; at least one line */
     static int lines(String text, int width) {
-        double room = Math.max(WIDTH_OF_OTHER, width * WIDTH_OF_DIGIT / RESERVE);
-        int lines = 0;
-        for (String paragraph : text.split("\n", -1)) {
-            lines += linesOfParagraph(paragraph, room);
-        }
-        return lines;
+        TextFit fit = new TextFit(width);
+        text.codePoints().forEach(fit::add);
+        return fit.lines;
     }
 
-    /** Words go to the next line whole; one that is wider than the column is broken anywhere. */
-    private static int linesOfParagraph(String paragraph, double room) {
-        int lines = 1;
-        double used = 0;
-        for (String word : AFTER_SPACE_OR_HYPHEN.split(paragraph)) {
-            double needed = width(word.stripTrailing());
-            if (used > 0 && used + needed > room) {
-                lines++;
-                used = 0;
-            }
-            if (needed > room) {
-                lines += brokenInto(word, room) - 1;
-                used = room;
-            } else {
-                used += width(word);
-            }
+    private void add(int point) {
+        if (point == '\n') {
+            words = 0;
+            word = 0;
+            lines++;
+            return;
         }
-        return lines;
+        int width = width(point);
+        if (point != ' ') {
+            makeRoomFor(width);
+        }
+        word += width;
+        if (point == ' ' || point == '-') {
+            words += word;
+            word = 0;
+        }
     }
 
-    /** Lines a word takes that is broken wherever a line is full. */
-    private static int brokenInto(String word, double room) {
-        int lines = 1;
-        double used = 0;
-        for (int point : word.codePoints().toArray()) {
-            if (used + width(point) > room) {
-                lines++;
-                used = 0;
-            }
-            used += width(point);
+    /** A word goes to the next line whole; one that is wider than the column is broken anywhere. */
+    private void makeRoomFor(int width) {
+        if (words > 0 && words + word + width > room) {
+            lines++;
+            words = 0;
         }
-        return lines;
-    }
-
-    private static double width(String text) {
-        return text.codePoints().map(TextFit::width).sum();
+        if (word + width > room) {
+            lines++;
+            word = 0;
+        }
     }
 
     private static int width(int point) {

@@ -111,6 +111,13 @@ class KnowledgeReaderTest {
         assertEquals("0.1.0", knowledge.version());
     }
 
+    @Test
+    void the_sum_kept_beside_the_built_in_knowledge_is_that_of_its_file() throws Exception {
+        byte[] file = KnowledgeReader.class.getResourceAsStream(KnowledgeReader.RESOURCE).readAllBytes();
+        assertEquals(KnowledgeReader.read(file).sha256(), KnowledgeReader.builtIn().sha256());
+        assertEquals(KnowledgeReader.read(file), KnowledgeReader.builtIn());
+    }
+
     /** The expected sum was made with sha256sum of GNU coreutils. */
     @Test
     void the_sum_of_the_file_is_its_sha_256() {

@@ -108,7 +108,7 @@ class TextReportTest {
 
     @Test
     void what_is_not_known_says_with_what_to_find_out() {
-        String lamp = item(Audited.text(Audited.bare()), "DANGER, not known yet: A hot heater within reach has a guard");
+        String lamp = item(Audited.text(Audited.bare()), "HARM, not known yet: A hot heater within reach has a guard");
         assertTrue(lamp.contains("What Not known: whether a guard keeps the animal off \"basking lamp too\"."), lamp);
         assertTrue(lamp.contains("With your eyes"), lamp);
     }
@@ -139,6 +139,15 @@ class TextReportTest {
         for (String sentence : List.of("Nothing to put right.", "Nothing to find out.", "Nothing could be shown to be right yet.", "Every point applies.")) {
             assertTrue(nothing.contains("\n" + sentence + "\n"), nothing);
         }
+    }
+
+    @Test
+    void what_is_right_says_what_was_measured_not_only_of_whom() {
+        Audit longEnough = Audited.of("""
+                {"format": 1, "animals": [{"name": "Bracken", "species": "pantherophis-guttatus", "length": "118 cm"}],
+                 "enclosure": {"inside": {"length": "130 cm"}}}""");
+        String report = Audited.text(longEnough).replaceAll("\\s+", " ");
+        assertTrue(report.contains("+ The animal can lie stretched out along the enclosure: Bracken, inside length 130.0 cm ± 0.6 cm"), report);
     }
 
     @Test

@@ -211,6 +211,15 @@ class WordingTest {
     }
 
     @Test
+    void where_one_place_does_not_suffice_other_places_are_asked_for() {
+        Finding held = Made.held(Made.air(24, 1.1547), Made.airLimit(21, 27));
+        Finding lacking = new Finding(held.criterion(), held.subject(), Result.NO_EVIDENCE, Grade.MAJOR, List.of(), held.held(), List.of(),
+                List.of("readings"), List.of(), List.of(), "", List.of(), List.of());
+        assertEquals("Not known: air temperature by day, at other places too. Known so far: air temperature by day at the cool end: 24 °C ± 2 °C "
+                + "(reading \"cool probe\" of 2026-10-30).", metric.found(lacking));
+    }
+
+    @Test
     void a_reading_that_does_not_count_is_named_with_the_point_that_took_it_out() {
         Finding finding = Made.lacking(List.of("readings"), List.of(Made.airLimit(21, 27)),
                 List.of(new Voided(Made.air(31, 1.1547), "air.shade beam")));
