@@ -2,6 +2,7 @@ package org.loamlight;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -19,10 +20,14 @@ import org.loamlight.setup.ProblemsFound;
 import org.loamlight.setup.Setup;
 import org.loamlight.wording.Units;
 import org.loamlight.wording.Wording;
+import org.loamlight.workbook.Checklist;
+import org.loamlight.workbook.WorkbookText;
 
 /** The report of each example stands beside it and is read before it is accepted. */
 class ExampleReportsTest {
     private static final Path EXAMPLES = Path.of("examples");
+    /** Stands for the hash, which every change of rules/ changes. */
+    private static final String HASH = "(hash of the knowledge)";
 
     static List<Path> examples() {
         try (Stream<Path> files = Files.list(EXAMPLES)) {
@@ -44,13 +49,27 @@ class ExampleReportsTest {
     @ParameterizedTest
     @MethodSource("examples")
     void report_is_the_one_beside_the_example(Path example) throws IOException, ProblemsFound {
-        Setup setup = BuiltIn.setup(Files.readString(example));
-        Audit audit = BuiltIn.AUDITOR.audit(setup, setup.on().orElseThrow());
+        Audit audit = audit(example);
         Units units = example.getFileName().toString().startsWith("us-") ? Units.US : Units.METRIC;
         String report = TextReport.of(audit, Ranking.of(audit.findings()), new Wording(units, audit.knowledge()));
         String hash = audit.knowledge().sha256().substring(0, 12);
         assertTrue(report.contains(hash), "the report names the knowledge it was made with");
-        GoldenFile.assertMatches(EXAMPLES.resolve(example.getFileName().toString().replace(".json", ".report.txt")),
-                report.replace(hash, "(hash of the knowledge)"));
+        GoldenFile.assertMatches(EXAMPLES.resolve(example.getFileName().toString().replace(".json", ".report.txt")), report.replace(hash, HASH));
+    }
+
+    private static Audit audit(Path example) throws IOException, ProblemsFound {
+        Setup setup = BuiltIn.setup(Files.readString(example));
+        return BuiltIn.AUDITOR.audit(setup, setup.on().orElseThrow());
+    }
+
+    /** The sheets that are taken along; the others are tested by their parts and would make the text too long to read. */
+    @Test
+    void workbook_of_the_us_example_is_the_one_kept_as_text() throws IOException, ProblemsFound {
+        Audit audit = audit(EXAMPLES.resolve("us-kingsnake.json"));
+        ByteArrayOutputStream workbook = new ByteArrayOutputStream();
+        Checklist.write(audit, Ranking.of(audit.findings()), new Wording(Units.US, audit.knowledge()), workbook);
+        String text = WorkbookText.dump(workbook.toByteArray()).replace(audit.knowledge().sha256(), HASH);
+        GoldenFile.assertMatches(Path.of("src", "test", "resources", "golden", "us-kingsnake.workbook.txt"),
+                text.substring(0, text.indexOf("== What is right ==")));
     }
 }

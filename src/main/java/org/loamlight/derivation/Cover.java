@@ -94,10 +94,17 @@ final class Cover {
                 new Origin(Method.COMPUTED, Subject.ENCLOSURE.key(), ""), List.of(Step.of("merged", String.valueOf(pieces.size())))));
     }
 
-    /** An open stretch has two edges, each as uncertain as the least certain edge told; the wall where no piece stands. */
+    /** An open stretch has two edges, each as uncertain as the least certain edge of all pieces; the wall where no piece stands. */
     private double edgeUncertainty(List<Furnishing> pieces) {
-        double edge = pieces.stream().flatMap(piece -> Stream.of(piece.begins(), piece.ends(), piece.extent())).filter(Measure::isKnown)
-                .mapToDouble(Measure::standardUncertainty).max().orElse(layout.length().standardUncertainty());
+        double edge = pieces.stream().mapToDouble(this::edgeUncertainty).max().orElse(layout.length().standardUncertainty());
         return Conformance.combine(edge, edge);
+    }
+
+    /** A piece placed in words stands somewhere in its third: half a third either way of the middle it is counted at. */
+    private double edgeUncertainty(Furnishing piece) {
+        double told = Stream.of(piece.begins(), piece.ends(), piece.bottom(), piece.top(), piece.extent()).filter(Measure::isKnown)
+                .mapToDouble(Measure::standardUncertainty).max().orElse(0);
+        boolean inWords = piece.extent().isKnown() && !piece.place().along().isKnown() && !piece.begins().isKnown();
+        return inWords ? Conformance.combine(told, Conformance.fromHalfWidth(layout.length().value() / THIRDS / 2)) : told;
     }
 }

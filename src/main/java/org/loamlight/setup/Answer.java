@@ -8,7 +8,7 @@ import org.loamlight.quantity.Unit;
  */
 public enum Answer {
     /** Inside or outside sizes by tape: ±5 mm. */
-    SIZE(Unit.CENTIMETRE, 0, 1_000, 0.5, 0),
+    SIZE(Unit.CENTIMETRE, 1, 1_000, 0.5, 0),
     /** Positions and heights inside, by tape: ±2 cm. */
     POSITION(Unit.CENTIMETRE, 0, 1_000, 2, 0),
     /** Lamp distances by tape: ±1 cm. */
