@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.loamlight.criterion.Knowledge;
@@ -58,16 +59,19 @@ final class AuditCommand implements Callable<Integer> {
         this.surroundings = surroundings;
     }
 
+    /** Whether a command line, not yet parsed, seems to ask for a workbook. */
+    static boolean writesWorkbook(String... arguments) {
+        return Arrays.stream(arguments).anyMatch(argument -> argument.startsWith("-o") || argument.startsWith("--output"));
+    }
+
     @Override
-    public Integer call() throws Complaint, ProblemsFound, IOException {
+    public Integer call() throws Complaint, ProblemsFound {
         Targets targets = targets();
-        Thread warmUp = workbookFile == null ? null : startWarmUp();
         InputFile input = InputFile.read(setupFile);
         Knowledge knowledge = KnowledgeReader.builtIn();
         Setup setup = SetupReader.read(input.name(), input.bytes(), knowledge.profiles().keySet());
         Audit audit = new Auditor(knowledge, RuleBase.load(knowledge)).audit(setup, day(setup));
         Ranking ranking = Ranking.of(audit.findings());
-        join(warmUp);
         deliver(audit, ranking, input, targets);
         return failOn.exitCode(ranking.open());
     }
@@ -101,42 +105,30 @@ final class AuditCommand implements Callable<Integer> {
         }
     }
 
-    /** Workbook classes take longer to load than the rules to run, and there are two cores. */
-    private static Thread startWarmUp() {
-        Thread warmUp = new Thread(Checklist::warmUp, "workbook warm-up");
-        warmUp.setDaemon(true);
-        warmUp.start();
-        return warmUp;
-    }
-
-    private static void join(Thread warmUp) {
-        if (warmUp != null) {
-            try {
-                warmUp.join();
-            } catch (InterruptedException e) {
-                Thread.currentThread().interrupt();
-            }
-        }
-    }
-
     private LocalDate day(Setup setup) {
         return on != null ? on : setup.on().orElseGet(() -> LocalDate.now(surroundings.clock()));
     }
 
-    private void deliver(Audit audit, Ranking ranking, InputFile input, Targets targets) throws Complaint, IOException {
+    private void deliver(Audit audit, Ranking ranking, InputFile input, Targets targets) throws Complaint {
         Wording wording = new Wording(units.units(), audit.knowledge());
+        Beside<byte[]> workbook = Beside.start("workbook", () -> targets.workbook == null ? new byte[0] : workbook(audit, ranking, wording));
+        String json = jsonFile == null ? "" : JsonReport.of(audit, ranking, wording, input.sha256());
+        String printed = TO_STDOUT.equals(jsonFile) ? json : TextReport.of(audit, ranking, wording);
         OutputFiles files = new OutputFiles();
         if (targets.workbook != null) {
-            ByteArrayOutputStream workbook = new ByteArrayOutputStream();
-            Checklist.write(audit, ranking, wording, workbook);
-            files.add(targets.workbook, workbook.toByteArray());
+            files.add(targets.workbook, workbook.result());
         }
-        String json = jsonFile == null ? "" : JsonReport.of(audit, ranking, wording, input.sha256());
         if (targets.json != null) {
             files.add(targets.json, json.getBytes(StandardCharsets.UTF_8));
         }
         files.write();
-        surroundings.out().print(TO_STDOUT.equals(jsonFile) ? json : TextReport.of(audit, ranking, wording));
+        surroundings.out().print(printed);
         surroundings.out().flush();
+    }
+
+    private static byte[] workbook(Audit audit, Ranking ranking, Wording wording) throws IOException {
+        ByteArrayOutputStream workbook = new ByteArrayOutputStream();
+        Checklist.write(audit, ranking, wording, workbook);
+        return workbook.toByteArray();
     }
 }

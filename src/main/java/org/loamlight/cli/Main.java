@@ -6,17 +6,14 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
-import java.util.List;
 import org.loamlight.criterion.Knowledge;
 import org.loamlight.criterion.KnowledgeReader;
-import org.loamlight.setup.ProblemsFound;
-import org.loamlight.setup.Words;
+import org.loamlight.workbook.Checklist;
 import picocli.AutoComplete.GenerateCompletion;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.HelpCommand;
 import picocli.CommandLine.IVersionProvider;
-import picocli.CommandLine.ParameterException;
 
 /** The program {@code loamlight}. */
 @Command(name = "loamlight", mixinStandardHelpOptions = true, versionProvider = Main.Version.class,
@@ -30,8 +27,19 @@ public final class Main {
     }
 
     public static void main(String[] arguments) {
-        Surroundings surroundings = new Surroundings(utf8(FileDescriptor.out), utf8(FileDescriptor.err), Clock.systemDefaultZone());
-        System.exit(run(surroundings, arguments));
+        System.exit(start(new Surroundings(utf8(FileDescriptor.out), utf8(FileDescriptor.err), Clock.systemDefaultZone()), arguments));
+    }
+
+    /** Runs one command line of a process of its own, which has to load everything first. */
+    static int start(Surroundings surroundings, String... arguments) {
+        if (AuditCommand.writesWorkbook(arguments)) {
+            // Its classes take longer to load than the rules to run. Nobody waits for this: what it has not loaded is loaded later.
+            Beside.start("workbook classes", () -> {
+                Checklist.warmUp();
+                return true;
+            });
+        }
+        return run(surroundings, arguments);
     }
 
     private static PrintStream utf8(FileDescriptor stream) {
@@ -53,37 +61,13 @@ public final class Main {
                 .addSubcommand(new CriteriaCommand(surroundings)).addSubcommand(new PrepareCommand(surroundings));
         line.setOut(writer(surroundings.out())).setErr(writer(surroundings.err()));
         line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF)).setUsageHelpWidth(TERMINAL_WIDTH);
-        line.setParameterExceptionHandler((e, given) -> wrongUsage(e, surroundings));
-        line.setExecutionExceptionHandler((e, command, given) -> failed(e, surroundings));
+        Complaints complaints = new Complaints(surroundings);
+        line.setParameterExceptionHandler(complaints).setExecutionExceptionHandler(complaints);
         return line;
     }
 
     private static PrintWriter writer(PrintStream stream) {
         return new PrintWriter(stream, true, StandardCharsets.UTF_8);
-    }
-
-    private static int wrongUsage(ParameterException e, Surroundings surroundings) {
-        String command = e.getCommandLine().getCommandName();
-        String known = e instanceof CommandLine.UnmatchedArgumentException unmatched ? nearest(unmatched) : "";
-        surroundings.err().println("loamlight: " + e.getMessage().replace('\n', ' ').strip() + known);
-        surroundings.err().println("Try: loamlight " + ("loamlight".equals(command) ? "" : "help " + command).strip()
-                + ("loamlight".equals(command) ? "--help" : ""));
-        return ExitCode.USAGE;
-    }
-
-    private static String nearest(CommandLine.UnmatchedArgumentException e) {
-        List<String> near = Words.nearest(e.getUnmatched().get(0), e.getCommandLine().getSubcommands().keySet(), 1);
-        return near.isEmpty() ? "" : ". Did you mean \"" + near.get(0) + "\"?";
-    }
-
-    private static int failed(Exception e, Surroundings surroundings) {
-        if (e instanceof Complaint || e instanceof ProblemsFound) {
-            surroundings.err().println(e.getMessage());
-            return ExitCode.USAGE;
-        }
-        surroundings.err().println("loamlight: this is a defect of the program, not of your setup: " + e.getMessage());
-        surroundings.err().println("Nothing was judged. Please report it with the setup and the line of loamlight --version.");
-        return ExitCode.FAILED;
     }
 
     /** Version of the program and of the knowledge in it. */

@@ -3,24 +3,14 @@ package org.loamlight.cli;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.concurrent.Callable;
-import org.loamlight.criterion.Knowledge;
-import org.loamlight.criterion.KnowledgeReader;
-import org.loamlight.evaluation.Audit;
-import org.loamlight.evaluation.Auditor;
-import org.loamlight.evaluation.RuleBase;
-import org.loamlight.ranking.Ranking;
-import org.loamlight.report.JsonReport;
-import org.loamlight.report.TextReport;
-import org.loamlight.setup.ProblemsFound;
-import org.loamlight.setup.Setup;
-import org.loamlight.setup.SetupReader;
-import org.loamlight.wording.Units;
-import org.loamlight.wording.Wording;
-import org.loamlight.workbook.Checklist;
 import picocli.CommandLine.Command;
 
-/** {@code loamlight prepare}: goes once through everything, so that the launcher can archive the classes this loads. */
+/** {@code loamlight prepare}: goes once through a whole audit, so that the launcher can archive the classes this loads. */
 @Command(name = "prepare", hidden = true, description = "Audits the example in the program and keeps nothing of it.")
 final class PrepareCommand implements Callable<Integer> {
     private static final String EXAMPLE = "/org/loamlight/foster-corn-snake.json";
@@ -32,21 +22,20 @@ final class PrepareCommand implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() throws IOException, ProblemsFound {
-        Knowledge knowledge = KnowledgeReader.builtIn();
-        Setup setup = SetupReader.read(EXAMPLE, example(), knowledge.profiles().keySet());
-        Audit audit = new Auditor(knowledge, RuleBase.load(knowledge)).audit(setup, setup.on().orElseThrow());
-        Ranking ranking = Ranking.of(audit.findings());
-        Wording wording = new Wording(Units.METRIC, knowledge);
-        Checklist.write(audit, ranking, wording, OutputStream.nullOutputStream());
-        int size = TextReport.of(audit, ranking, wording).length() + JsonReport.of(audit, ranking, wording, "").length();
-        surroundings.out().println("Prepared with the example in the program (" + size + " characters).");
-        return ExitCode.IN_ORDER;
-    }
-
-    private static byte[] example() throws IOException {
-        try (InputStream file = PrepareCommand.class.getResourceAsStream(EXAMPLE)) {
-            return file.readAllBytes();
+    public Integer call() throws IOException {
+        Path folder = Files.createTempDirectory("loamlight-");
+        Path setup = folder.resolve("setup.json");
+        Path workbook = folder.resolve("checklist.xlsx");
+        try (InputStream example = PrepareCommand.class.getResourceAsStream(EXAMPLE)) {
+            Files.copy(example, setup);
+            PrintStream nowhere = new PrintStream(OutputStream.nullOutputStream(), false, StandardCharsets.UTF_8);
+            Main.start(new Surroundings(nowhere, nowhere, surroundings.clock()), "audit", setup.toString(), "-o", workbook.toString());
+        } finally {
+            Files.deleteIfExists(workbook);
+            Files.deleteIfExists(setup);
+            Files.delete(folder);
         }
+        surroundings.out().println("Prepared with the example in the program.");
+        return ExitCode.IN_ORDER;
     }
 }
