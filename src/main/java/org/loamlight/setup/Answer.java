@@ -15,6 +15,8 @@ public enum Answer {
     DISTANCE(Unit.CENTIMETRE, 0.1, 1_000, 1, 0),
     /** Gaps by rod gauge or ruler: ±1 mm. */
     GAP(Unit.MILLIMETRE, 0, 1_000, 1, 0),
+    /** Widest part of the head of a living animal, by calliper or ruler: ±1 mm. */
+    HEAD_WIDTH(Unit.MILLIMETRE, 0.5, 500, 1, 0),
     /** Length of a living animal: ±5 %, ±5 mm at least. */
     BODY_LENGTH(Unit.CENTIMETRE, 0.5, 1_200, 0.5, 0.05),
     /** Mass on a kitchen scale: ±1 %, ±1 g at least. */

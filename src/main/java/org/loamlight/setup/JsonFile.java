@@ -1,7 +1,6 @@
 package org.loamlight.setup;
 
 import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
@@ -25,10 +24,12 @@ public final class JsonFile {
                     .maxNameLength(LONGEST_TEXT).maxNumberLength(LONGEST_NUMBER).maxDocumentLength(MOST_BYTES).build())
             .build();
 
+    private final SourceText text;
     private final JsonParser parser;
     private final Problems problems;
 
-    private JsonFile(JsonParser parser, Problems problems) {
+    private JsonFile(SourceText text, JsonParser parser, Problems problems) {
+        this.text = text;
         this.parser = parser;
         this.problems = problems;
     }
@@ -36,41 +37,63 @@ public final class JsonFile {
     /**
      * Reads the document.
      *
-     * @param bytes    the whole file, UTF-8
+     * @param bytes    the whole file, UTF-8, with or without a byte order mark
      * @param problems takes up what is wrong but does not end the reading
      * @return the document's value
      * @throws ProblemsFound with everything found so far, when the file is no JSON document, too large or too deeply nested
      */
     public static JsonValue read(byte[] bytes, Problems problems) throws ProblemsFound {
         if (bytes.length > MOST_BYTES) {
-            throw broken(problems, new JsonPlace(0, 0, ""), "the file has " + bytes.length + " bytes",
-                    "at most " + MOST_BYTES + " bytes are read");
+            throw broken(problems, new JsonPlace(0, 0, ""), "the file is too large to be a setup",
+                    "at most " + MOST_BYTES + " bytes are read; name another file");
         }
-        try (JsonParser parser = FACTORY.createParser(bytes)) {
-            return new JsonFile(parser, problems).document();
-        } catch (JsonProcessingException e) {
-            throw broken(problems, place(e.getLocation(), ""), "this is not JSON: " + firstLine(e.getOriginalMessage()),
-                    "mend the text at this place; the reading stopped here");
+        try {
+            return read(SourceText.of(bytes), problems);
+        } catch (SourceText.NotText e) {
+            throw broken(problems, e.at(), e.getMessage(), "name a JSON file, saved as UTF-8 text");
+        }
+    }
+
+    private static JsonValue read(SourceText text, Problems problems) throws ProblemsFound {
+        try (JsonParser parser = FACTORY.createParser(text.characters())) {
+            return new JsonFile(text, parser, problems).document();
         } catch (IOException e) {
-            throw broken(problems, new JsonPlace(0, 0, ""), "the text is not UTF-8: " + firstLine(String.valueOf(e.getMessage())),
-                    "save the file as UTF-8 text");
+            throw new IllegalStateException("A text in memory is read without a fault", e);
         }
     }
 
     private JsonValue document() throws IOException, ProblemsFound {
-        if (parser.nextToken() == null) {
-            throw broken(problems, new JsonPlace(1, 1, ""), "the file is empty", "a setup is one JSON object, { ... }");
+        JsonValue value;
+        try {
+            if (parser.nextToken() == null) {
+                throw broken(problems, text.place(0, ""), "the file is empty", "a setup is one JSON object, { ... }");
+            }
+            value = value("");
+        } catch (JsonProcessingException e) {
+            SyntaxSlip slip = SyntaxSlip.of(e, parser, text);
+            throw broken(problems, text.place(slip.offset(), ""), "this is not JSON: " + slip.found(),
+                    slip.allowed() + "; the reading stopped here");
         }
-        JsonValue value = value("");
-        if (parser.nextToken() != null) {
-            throw broken(problems, place(parser.currentTokenLocation(), ""), "there is text after the end of the document",
-                    "remove what follows the last closing brace");
-        }
+        requireEnd();
         return value;
     }
 
+    private void requireEnd() throws IOException, ProblemsFound {
+        long end = parser.currentLocation().getCharOffset();
+        try {
+            if (parser.nextToken() == null) {
+                return;
+            }
+            end = parser.currentTokenLocation().getCharOffset();
+        } catch (JsonProcessingException e) {
+            end = text.skipSpace((int) end);
+        }
+        throw broken(problems, text.place(end, ""), "there is text after the end of the document",
+                "remove what follows the last closing brace");
+    }
+
     private JsonValue value(String path) throws IOException {
-        JsonPlace at = place(parser.currentTokenLocation(), path);
+        JsonPlace at = placeOfToken(path);
         JsonToken token = parser.currentToken();
         return switch (token) {
             case START_OBJECT -> object(at);
@@ -83,17 +106,19 @@ public final class JsonFile {
 
     private JsonValue object(JsonPlace at) throws IOException {
         Map<String, JsonValue> members = new LinkedHashMap<>();
+        Map<String, JsonPlace> keys = new LinkedHashMap<>();
         while (parser.nextToken() != JsonToken.END_OBJECT) {
             String key = parser.currentName();
-            String path = at.path().isEmpty() ? key : at.path() + "." + key;
-            JsonPlace keyAt = place(parser.currentTokenLocation(), path);
+            String shown = Quoted.plain(key);
+            JsonPlace keyAt = placeOfToken(at.path().isEmpty() ? shown : at.path() + "." + shown);
             parser.nextToken();
-            JsonValue earlier = members.putIfAbsent(key, value(path));
+            members.putIfAbsent(key, value(keyAt.path()));
+            JsonPlace earlier = keys.putIfAbsent(key, keyAt);
             if (earlier != null) {
-                problems.add(keyAt, "the key is given twice, first in line " + earlier.at().line(), "keep one of the two");
+                problems.add(keyAt, "the key is given twice, first in line " + earlier.line(), "keep one of the two");
             }
         }
-        return new JsonValue.JsonObject(at, members);
+        return new JsonValue.JsonObject(at, members, keys);
     }
 
     private JsonValue array(JsonPlace at) throws IOException {
@@ -104,22 +129,12 @@ public final class JsonFile {
         return new JsonValue.JsonArray(at, elements);
     }
 
-    private static JsonPlace place(JsonLocation location, String path) {
-        return location == null ? new JsonPlace(0, 0, path)
-                : new JsonPlace(Math.max(0, location.getLineNr()), Math.max(0, location.getColumnNr()), path);
-    }
-
-    private static String firstLine(String message) {
-        return message.lines().findFirst().orElse("unreadable").replaceAll("\\s*\\(.*?(from|in) `.*", "").strip();
+    private JsonPlace placeOfToken(String path) {
+        return text.place(parser.currentTokenLocation().getCharOffset(), path);
     }
 
     private static ProblemsFound broken(Problems problems, JsonPlace at, String found, String allowed) {
         problems.add(at, found, allowed);
-        try {
-            problems.throwIfAny();
-        } catch (ProblemsFound e) {
-            return e;
-        }
-        throw new IllegalStateException("a problem was just added");
+        return problems.found();
     }
 }

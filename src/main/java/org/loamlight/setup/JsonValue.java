@@ -10,8 +10,20 @@ public sealed interface JsonValue {
     /** The value as a person would quote it in a message, shortened. */
     String quoted();
 
-    /** @param members in document order; keys are unique */
-    record JsonObject(JsonPlace at, Map<String, JsonValue> members) implements JsonValue {
+    /**
+     * @param members in document order; keys are unique
+     * @param keys    where each key stands; empty for an object that was not read from a file
+     */
+    record JsonObject(JsonPlace at, Map<String, JsonValue> members, Map<String, JsonPlace> keys) implements JsonValue {
+        public JsonObject(JsonPlace at, Map<String, JsonValue> members) {
+            this(at, members, Map.of());
+        }
+
+        /** Where a key stands; the object's own place when it has no such key. */
+        JsonPlace keyAt(String key) {
+            return keys.getOrDefault(key, at);
+        }
+
         @Override
         public String quoted() {
             return "an object";
@@ -30,12 +42,9 @@ public sealed interface JsonValue {
     }
 
     record JsonText(JsonPlace at, String text) implements JsonValue {
-        private static final int LONGEST_QUOTE = 60;
-
         @Override
         public String quoted() {
-            String shown = text.length() <= LONGEST_QUOTE ? text : text.substring(0, LONGEST_QUOTE) + "...";
-            return '"' + shown.replaceAll("\\p{Cntrl}", "?") + '"';
+            return Quoted.of(text);
         }
     }
 

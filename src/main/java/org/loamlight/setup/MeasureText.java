@@ -1,12 +1,15 @@
 package org.loamlight.setup;
 
 import java.math.BigDecimal;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import java.util.Arrays;
+import java.util.stream.Stream;
 import org.loamlight.quantity.Dimension;
 import org.loamlight.quantity.Unit;
 
@@ -15,13 +18,25 @@ import org.loamlight.quantity.Unit;
  * A stated ± is taken as limits (u = a / sqrt(3), JCGM 100:2008, 4.3.7); so is half the width of a range.
  */
 final class MeasureText {
-    private static final String NUMBER = "[+-]?\\d+(?:\\.\\d+)?(?:[eE][+-]?\\d+)?";
-    private static final Pattern ONE = Pattern.compile("(" + NUMBER + ")\\s*([^\\d\\s.,+±-][^\\d.,+±-]*?)?");
-    private static final Pattern FEET_INCHES = Pattern.compile("(\\d+)\\s*(ft|feet|foot|'|′)\\s*(\\d+(?:\\.\\d+)?)\\s*(in|inch|inches|\"|″)");
+    /** Longer than any way to write one value with its ±; what is longer is never put through a pattern. */
+    private static final int LONGEST = 60;
+    /** Powers of ten between which every size of an enclosure and its parts lies, in any unit. */
+    private static final int LARGEST_POWER = 12;
+
+    private static final String NUMBER = "[+-]?\\d+(?:\\.\\d+)?(?:[eE][+-]?\\d{1,3})?";
+    private static final String UNIT = "[^\\d\\s.,+±-][^\\d.,+±-]*?";
+    private static final Pattern ONE = Pattern.compile("(" + NUMBER + ")\\s*(" + UNIT + ")?");
+    private static final Pattern COMPOUND = Pattern.compile("(\\d+)\\s*(" + UNIT + ")\\s*(\\d+(?:\\.\\d+)?)\\s*(" + UNIT + ")");
     private static final Pattern PLUS_MINUS = Pattern.compile("(.+?)\\s*(?:±|\\+/-)\\s*(.+)");
-    private static final Pattern RANGE = Pattern.compile("(.+?)\\s*(?:\\bto\\b|–|(?<=[\\d\\p{L}%°])\\s*-\\s*(?=\\d))\\s*(.+)");
-    private static final Map<String, String> EVERY = Map.of("daily", "1 d", "every day", "1 d", "weekly", "7 d", "every week", "7 d",
-            "every other day", "2 d");
+    private static final Pattern RANGE = Pattern.compile("(.+?)\\s*(?:\\bto\\b|–|(?<!\\d[eE])-)\\s*(.+)");
+    private static final Map<String, String> EVERY = Map.of("daily", "1 d", "every day", "1 d", "once a day", "1 d", "twice a day", "0.5 d",
+            "weekly", "7 d", "every week", "7 d", "once a week", "7 d", "twice a week", "3.5 d", "every other day", "2 d");
+
+    /** A larger unit with the smaller one it is written with, and how many of those make one of it. */
+    private record Pair(Unit large, Unit small, int times) {
+    }
+
+    private static final List<Pair> PAIRS = List.of(new Pair(Unit.FOOT, Unit.INCH, 12), new Pair(Unit.POUND, Unit.OUNCE, 16));
 
     private final Answer answer;
     private final Instrument instrument;
@@ -45,19 +60,43 @@ final class MeasureText {
         }
     }
 
+    /**
+     * Reads one answer.
+     *
+     * @param instrument what it was read with, for the ± of an answer that states none
+     */
     static Measure read(String text, Answer answer, Instrument instrument) throws NoMeasure {
-        return new MeasureText(answer, instrument).whole(text.strip());
+        MeasureText reader = new MeasureText(answer, instrument);
+        if (text.length() > LONGEST) {
+            throw reader.noMeasure(text);
+        }
+        return reader.whole(typed(text));
+    }
+
+    /** How such an answer looks, in quotes. */
+    static String example(Answer answer) {
+        return answer.unit() == Unit.UV_INDEX ? "\"3.1\"" : "\"12 " + answer.unit().symbol() + "\"";
+    }
+
+    /** One spelling for what word processors and telephones put in place of plain characters. */
+    private static String typed(String text) {
+        return text.replaceAll("\\h", " ").replace('\u2212', '-').replace('\u2019', '\'').replace('\u201D', '"').replace('\u00BA', '°')
+                .replace("\u2103", "°C").replace("\u2109", "°F").replaceAll("° +", "°").strip();
     }
 
     private Measure whole(String text) throws NoMeasure {
-        String plain = answer == Answer.INTERVAL ? EVERY.getOrDefault(text, text.replaceFirst("^every\\s+", "")) : text;
+        String plain = answer == Answer.INTERVAL ? interval(text) : text;
         Matcher plusMinus = PLUS_MINUS.matcher(plain);
         if (plusMinus.matches()) {
-            double value = value(plusMinus.group(1));
-            return measure(value, halfWidth(plusMinus.group(2), value, text));
+            double value = value(withUnit(plusMinus.group(1), plusMinus.group(2)));
+            return measure(value, halfWidth(plusMinus.group(2), value));
         }
         Matcher range = RANGE.matcher(plain);
         return range.matches() ? range(range.group(1), range.group(2), text) : single(plain);
+    }
+
+    private static String interval(String text) {
+        return EVERY.getOrDefault(text.toLowerCase(Locale.ROOT), text.replaceFirst("^(?i:every)\\s+", ""));
     }
 
     private Measure single(String text) throws NoMeasure {
@@ -67,100 +106,139 @@ final class MeasureText {
 
     private Measure range(String from, String to, String text) throws NoMeasure {
         double high = value(to);
-        double low = value(carriesUnit(from) ? from : from + " " + unitOf(to));
+        double low = value(withUnit(from, to));
         if (low > high) {
-            throw new NoMeasure("\"" + text + "\" runs from high to low", "write the lower value first");
+            throw new NoMeasure(Quoted.of(text) + " runs from high to low", "write the lower value first");
         }
-        return measure((low + high) / 2, (high - low) / 2);
+        return low == high ? single(to) : measure((low + high) / 2, (high - low) / 2);
     }
 
     private Measure measure(double value, double halfWidth) {
         return new Measure(value, halfWidth / StrictMath.sqrt(3), answer.unit());
     }
 
+    /** "78 ± 1 °F" and "24 to 26 °C" say their unit once. */
+    private String withUnit(String text, String saysIt) {
+        Matcher bare = ONE.matcher(text);
+        Matcher full = ONE.matcher(saysIt);
+        boolean isShared = bare.matches() && bare.group(2) == null && full.matches() && full.group(2) != null
+                && unit(full.group(2)).isPresent();
+        return isShared ? text + " " + full.group(2) : text;
+    }
+
     private double value(String text) throws NoMeasure {
-        Matcher feetInches = FEET_INCHES.matcher(text);
-        if (feetInches.matches() && answer.unit().dimension() == Dimension.LENGTH) {
-            return inRange(Unit.FOOT.convert(new BigDecimal(feetInches.group(1)), answer.unit())
-                    + Unit.INCH.convert(new BigDecimal(feetInches.group(3)), answer.unit()), text);
+        Matcher compound = COMPOUND.matcher(text);
+        if (compound.matches()) {
+            return inRange(compound(compound, text), text);
         }
         Matcher one = one(text);
-        return inRange(unit(one, text).convert(number(one.group(1), text), answer.unit()), text);
+        return inRange(requiredUnit(one, text).convert(number(one.group(1), text), answer.unit()), text);
     }
 
-    private double halfWidth(String text, double value, String whole) throws NoMeasure {
+    private double compound(Matcher parts, String text) throws NoMeasure {
+        Optional<Unit> large = unit(parts.group(2));
+        Optional<Unit> small = unit(parts.group(4));
+        Pair pair = PAIRS.stream().filter(one -> large.equals(Optional.of(one.large)) && small.equals(Optional.of(one.small))).findFirst()
+                .orElseThrow(() -> noMeasure(text));
+        BigDecimal rest = number(parts.group(3), text);
+        if (rest.compareTo(BigDecimal.valueOf(pair.times)) >= 0) {
+            throw new NoMeasure(Quoted.of(text) + " has " + rest.toPlainString() + " " + pair.small.symbol(),
+                    "write less than " + pair.times + " " + pair.small.symbol() + " beside " + pair.large.symbol());
+        }
+        BigDecimal whole = number(parts.group(1), text).multiply(BigDecimal.valueOf(pair.times)).add(rest);
+        return pair.small.convert(whole, answer.unit());
+    }
+
+    /** The ±a behind the sign, in the unit of the answer. */
+    private double halfWidth(String text, double value) throws NoMeasure {
         Matcher one = one(text);
-        double size = number(one.group(1), whole).abs().doubleValue();
-        boolean percentOfValue = "%".equals(one.group(2)) && answer.unit().dimension() != Dimension.FRACTION;
-        return percentOfValue ? Math.abs(value) * size / 100 : differenceUnit(one, whole).convertDifference(size, answer.unit());
+        BigDecimal size = number(one.group(1), text);
+        if (size.signum() <= 0) {
+            throw new NoMeasure("\"± " + Quoted.plain(text) + "\" is no uncertainty",
+                    "no instrument is exact; write how far it may be off, or leave out the ±");
+        }
+        double halfWidth = isShareOfValue(one) ? Math.abs(value) * size.doubleValue() / 100
+                : differenceUnit(one, text).convertDifference(size.doubleValue(), answer.unit());
+        if (halfWidth > answer.most() - answer.least()) {
+            throw new NoMeasure("\"± " + Quoted.plain(text) + "\" is wider than everything possible", "check the number behind the ±");
+        }
+        return halfWidth;
     }
 
-    private Unit differenceUnit(Matcher one, String whole) throws NoMeasure {
-        boolean kelvin = "K".equals(one.group(2)) && answer.unit().dimension() == Dimension.TEMPERATURE;
-        return kelvin ? Unit.CELSIUS : unit(one, whole);
+    private boolean isShareOfValue(Matcher one) throws NoMeasure {
+        boolean isPercent = one.group(2) != null && Unit.spelt(one.group(2).strip()).equals(Optional.of(Unit.PERCENT));
+        if (isPercent && answer.unit().dimension() == Dimension.TEMPERATURE) {
+            throw new NoMeasure("\"± " + Quoted.plain(one.group()) + "\" of a temperature says nothing", "write it in °C or °F, such as \"± 1 °C\"");
+        }
+        return isPercent && answer.unit().dimension() != Dimension.FRACTION;
+    }
+
+    private Unit differenceUnit(Matcher one, String text) throws NoMeasure {
+        boolean isKelvin = one.group(2) != null && Unit.spelt(one.group(2).strip()).equals(Optional.of(Unit.KELVIN_STEP))
+                && answer.unit().dimension() == Dimension.TEMPERATURE;
+        return isKelvin ? Unit.CELSIUS : requiredUnit(one, text);
     }
 
     private Matcher one(String text) throws NoMeasure {
         Matcher one = ONE.matcher(text.strip());
         if (!one.matches()) {
-            String hint = text.contains(",") ? "write a decimal point, not a comma, such as " + example() : "write a number and its unit, such as " + example();
-            throw new NoMeasure("\"" + shortened(text) + "\" is no measured value", hint + ", or \"not looked\"");
+            throw noMeasure(text);
         }
         return one;
     }
 
-    private Unit unit(Matcher one, String text) throws NoMeasure {
+    private NoMeasure noMeasure(String text) {
+        String hint = text.contains(",") ? "write a decimal point, not a comma" : "write a number and its unit";
+        return new NoMeasure(Quoted.of(text) + " is no measured value", hint + ", such as " + example(answer) + ", or \"not looked\"");
+    }
+
+    /** The unit so spelt, if it is one for this answer. */
+    private Optional<Unit> unit(String spelt) {
+        return Unit.spelt(spelt.strip()).filter(known -> known.dimension() == answer.unit().dimension());
+    }
+
+    private Unit requiredUnit(Matcher one, String text) throws NoMeasure {
         String spelt = one.group(2);
-        if (spelt == null || spelt.isBlank()) {
-            if (answer.unit() == Unit.UV_INDEX) {
-                return Unit.UV_INDEX;
-            }
-            throw new NoMeasure("\"" + shortened(text) + "\" has no unit", "add one of " + units());
+        if (spelt != null && !spelt.isBlank()) {
+            return unit(spelt).orElseThrow(() -> wrongUnit(spelt.strip()));
         }
-        Optional<Unit> unit = Unit.spelt(spelt.strip()).filter(known -> known.dimension() == answer.unit().dimension());
-        return unit.orElseThrow(() -> new NoMeasure("the unit \"" + shortened(spelt.strip()) + "\" is not one for this", "use one of " + units()));
+        if (answer.unit() == Unit.UV_INDEX) {
+            return Unit.UV_INDEX;
+        }
+        throw new NoMeasure(Quoted.of(text) + " has no unit", "add one of " + symbols());
+    }
+
+    private NoMeasure wrongUnit(String spelt) {
+        String meant = units().flatMap(unit -> unit.spellings().stream()).filter(spelt::equalsIgnoreCase).findFirst()
+                .map(spelling -> "did you mean \"" + spelling + "\"? ").orElse("");
+        return new NoMeasure("the unit " + Quoted.of(spelt) + " is not one for this", meant + "use one of " + symbols());
     }
 
     private static BigDecimal number(String literal, String text) throws NoMeasure {
         BigDecimal number = new BigDecimal(literal);
-        if (Math.abs((long) number.precision() - number.scale()) > 12) {
-            throw new NoMeasure("\"" + shortened(text) + "\" is no possible size", "check the number");
+        if (number.signum() != 0 && Math.abs(number.precision() - number.scale()) > LARGEST_POWER) {
+            throw new NoMeasure(Quoted.of(text) + " is no possible size", "check the number");
         }
         return number;
     }
 
     private double inRange(double value, String text) throws NoMeasure {
-        if (!(value >= answer.least() && value <= answer.most())) {
-            throw new NoMeasure("\"" + shortened(text) + "\" cannot be",
-                    "it must lie between " + plain(answer.least()) + " and " + plain(answer.most()) + " " + answer.unit().symbol());
+        if (value >= answer.least() && value <= answer.most()) {
+            return value;
         }
-        return value;
+        throw new NoMeasure(Quoted.of(text) + " cannot be",
+                "it must lie between " + plain(answer.least()) + " and " + plain(answer.most()) + " " + answer.unit().symbol());
     }
 
     private static String plain(double value) {
         return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
     }
 
-    private boolean carriesUnit(String text) {
-        Matcher one = ONE.matcher(text.strip());
-        return !one.matches() || one.group(2) != null;
+    private Stream<Unit> units() {
+        return Arrays.stream(Unit.values()).filter(unit -> unit.dimension() == answer.unit().dimension() && !unit.symbol().isEmpty());
     }
 
-    private static String unitOf(String text) {
-        Matcher one = ONE.matcher(text.strip());
-        return one.matches() && one.group(2) != null ? one.group(2) : "";
-    }
-
-    private String units() {
-        return Arrays.stream(Unit.values()).filter(unit -> unit.dimension() == answer.unit().dimension() && !unit.symbol().isEmpty())
-                .map(Unit::symbol).collect(Collectors.joining(", "));
-    }
-
-    private String example() {
-        return answer.unit() == Unit.UV_INDEX ? "\"3.1\"" : "\"12 " + answer.unit().symbol() + "\"";
-    }
-
-    private static String shortened(String text) {
-        return text.length() <= 40 ? text : text.substring(0, 40) + "...";
+    private String symbols() {
+        return units().map(Unit::symbol).collect(Collectors.joining(", "));
     }
 }

@@ -32,8 +32,13 @@ public final class Problems {
     /** Ends the reading when anything was wrong. */
     public void throwIfAny() throws ProblemsFound {
         if (!found.isEmpty()) {
-            throw new ProblemsFound(told());
+            throw found();
         }
+    }
+
+    /** Everything that was wrong so far, to be thrown. */
+    ProblemsFound found() {
+        return new ProblemsFound(told());
     }
 
     private List<Problem> told() {
@@ -43,7 +48,8 @@ public final class Problems {
             return sorted;
         }
         List<Problem> first = new ArrayList<>(sorted.subList(0, MOST_TOLD));
-        first.add(new Problem(file, 0, 0, "", (sorted.size() - MOST_TOLD) + " further problems", "put these right first"));
+        int further = sorted.size() - MOST_TOLD;
+        first.add(new Problem(file, 0, 0, "", further + (further == 1 ? " further problem" : " further problems"), "put these right first"));
         return first;
     }
 }

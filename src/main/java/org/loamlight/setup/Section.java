@@ -1,9 +1,7 @@
 package org.loamlight.setup;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeParseException;
-import java.time.format.ResolverStyle;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -13,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
@@ -23,13 +22,17 @@ public final class Section {
     /** What a keeper writes who did not look; the same as leaving the member out, but said on purpose. */
     public static final String NOT_LOOKED = "not looked";
 
-    private static final DateTimeFormatter ISO_DAY = DateTimeFormatter.ofPattern("uuuu-MM-dd").withResolverStyle(ResolverStyle.STRICT);
+    /** Names stand in cells, headings and paths; what is longer is no name. */
+    private static final int LONGEST_NAME = 250;
+    /** Of this and the last century or the next; anything else is a slip of the keyboard. */
+    private static final Pattern DAY = Pattern.compile("(?:19|20|21)\\d\\d-\\d\\d-\\d\\d");
 
     private final JsonValue.JsonObject object;
     private final Problems problems;
     private final Map<String, String> told;
     private final String path;
     private final Set<String> asked = new LinkedHashSet<>();
+    private int answers;
 
     /**
      * @param told takes up the path of each answered member
@@ -42,13 +45,13 @@ public final class Section {
         this.path = path;
     }
 
-    /** The document as a section. A document that is no object is a problem and reads as an empty object. */
+    /** The document as a section. A document that is no object is one problem and reads as an empty object. */
     public static Section document(JsonValue value, Problems problems, Map<String, String> told) {
         if (value instanceof JsonValue.JsonObject document) {
             return new Section(document, problems, told, "");
         }
         problems.add(value, "the document is " + value.quoted(), "it must be one JSON object, { ... }");
-        return new Section(new JsonValue.JsonObject(value.at(), Map.of()), problems, told, "");
+        return new Section(new JsonValue.JsonObject(value.at(), Map.of()), new Problems(""), told, "");
     }
 
     /** The member as it stands; empty when it is absent. "not looked" is returned as it is. */
@@ -59,8 +62,17 @@ public final class Section {
 
     private Optional<JsonValue> answer(String key) {
         Optional<JsonValue> value = member(key).filter(found -> !isNotLooked(found));
-        value.ifPresent(found -> told.put(pathOf(key), written(found)));
+        if (value.isPresent()) {
+            told.put(pathOf(key), written(value.get()));
+            answers++;
+        }
         return value;
+    }
+
+    /** Takes an answer back: an object that answers nothing is none. */
+    private void forget(String key) {
+        told.remove(pathOf(key));
+        answers--;
     }
 
     private static String written(JsonValue value) {
@@ -83,9 +95,33 @@ public final class Section {
         return List.copyOf(object.members().keySet());
     }
 
+    /** Whether the member is there and is not "not looked". */
+    public boolean isAnswered(String key) {
+        return member(key).filter(found -> !isNotLooked(found)).isPresent();
+    }
+
+    /** Whether the member is answered by a text without any digit. */
+    boolean isInWords(String key) {
+        return isAnswered(key) && object.members().get(key) instanceof JsonValue.JsonText text
+                && text.text().codePoints().noneMatch(Character::isDigit);
+    }
+
+    boolean isEmptyList(String key) {
+        return member(key).filter(value -> value instanceof JsonValue.JsonArray list && list.elements().isEmpty()).isPresent();
+    }
+
     /** Reports that this object lacks a member it must have. */
     public void lacks(String key, String allowed) {
         problems.add(object, "\"" + key + "\" is missing", allowed);
+    }
+
+    /** Reports that a member is absent or "not looked" which must be answered. */
+    void unanswered(String key, String allowed) {
+        if (member(key).isPresent()) {
+            problem(key, "\"" + key + "\" must be answered", allowed);
+        } else {
+            lacks(key, allowed);
+        }
     }
 
     /** Reports a problem with a member; with the object itself when the member is absent. */
@@ -94,13 +130,25 @@ public final class Section {
         problems.add(at == null ? object : at, found, allowed);
     }
 
-    /** A text that must be there and not be blank; empty after a problem. */
+    /** A text that must be there, be answered and not be blank; empty after a problem. */
     public String requiredText(String key, String allowed) {
-        if (member(key).isEmpty()) {
-            lacks(key, allowed);
-            return "";
+        if (isAnswered(key)) {
+            return text(key);
         }
-        return text(key);
+        unanswered(key, allowed);
+        return "";
+    }
+
+    /** A text of at most so many characters; empty when absent, not looked or after a problem. */
+    public String text(String key, int longest) {
+        String text = text(key);
+        return text.codePointCount(0, text.length()) <= longest ? text : tooLong(key, text, longest);
+    }
+
+    private String tooLong(String key, String text, int longest) {
+        problem(key, "found " + Quoted.of(text) + " of " + text.codePointCount(0, text.length()) + " characters",
+                "at most " + longest + " characters are allowed here");
+        return "";
     }
 
     /** A text; empty when absent or not looked. Control characters are a problem. */
@@ -109,7 +157,7 @@ public final class Section {
         if (value.isEmpty()) {
             return "";
         }
-        if (value.get() instanceof JsonValue.JsonText text && isPrintable(text.text())) {
+        if (value.get() instanceof JsonValue.JsonText text && Quoted.isPrintable(text.text())) {
             return text.text().strip();
         }
         problems.add(value.get(), "found " + value.get().quoted(), "a text of printable characters in quotes is allowed");
@@ -125,23 +173,22 @@ public final class Section {
         return value.filter(JsonValue.JsonText.class::isInstance).map(found -> ((JsonValue.JsonText) found).text().strip()).orElse("");
     }
 
-    private static boolean isPrintable(String text) {
-        return !text.isBlank() && text.codePoints().noneMatch(c -> Character.isISOControl(c) || c == 0xFFFE || c == 0xFFFF
-                || Character.getType(c) == Character.SURROGATE);
-    }
-
     /** One of the words of {@code type}; {@code unknown} when absent, not looked or after a problem. */
     public <E extends Enum<E>> E choice(String key, Class<E> type, E unknown) {
-        Optional<JsonValue> value = answer(key);
-        return value.isEmpty() ? unknown : word(value.get(), type).orElse(unknown);
+        return choice(key, type, unknown, "");
     }
 
-    private <E extends Enum<E>> Optional<E> word(JsonValue value, Class<E> type) {
+    /** As {@link #choice(String, Class, Enum)}, for a question that can be answered in another way too, which the message then tells. */
+    <E extends Enum<E>> E choice(String key, Class<E> type, E unknown, String alsoAllowed) {
+        Optional<JsonValue> value = answer(key);
+        return value.isEmpty() ? unknown : word(value.get(), type, alsoAllowed + ", " + NOT_LOOKED).orElse(unknown);
+    }
+
+    private <E extends Enum<E>> Optional<E> word(JsonValue value, Class<E> type, String alsoAllowed) {
         Optional<E> found = value instanceof JsonValue.JsonText text ? Words.find(text.text(), type) : yesNo(value, type);
         if (found.isEmpty()) {
-            String near = value instanceof JsonValue.JsonText text
-                    ? Words.nearest(text.text(), Words.all(type)).map(word -> "did you mean \"" + word + "\"? ").orElse("") : "";
-            problems.add(value, "found " + value.quoted(), near + "allowed are " + Words.allowed(type) + ", not looked");
+            String near = value instanceof JsonValue.JsonText text ? Words.hint(text.text(), Words.all(type)) : "";
+            problems.add(value, "found " + value.quoted(), near + "allowed are " + Words.allowed(type) + alsoAllowed);
         }
         return found;
     }
@@ -161,7 +208,7 @@ public final class Section {
     /** Several words of a type; empty when absent or not looked. A single word is a list of one. */
     public <E extends Enum<E>> Set<E> choices(String key, Class<E> type) {
         return answer(key).map(this::elements).orElse(List.of()).stream()
-                .map(value -> word(value, type)).flatMap(Optional::stream).collect(Collectors.toCollection(LinkedHashSet::new));
+                .map(value -> word(value, type, "")).flatMap(Optional::stream).collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
     private List<JsonValue> elements(JsonValue value) {
@@ -172,7 +219,7 @@ public final class Section {
     public List<String> texts(String key) {
         List<String> texts = new ArrayList<>();
         for (JsonValue value : answer(key).map(this::elements).orElse(List.of())) {
-            if (value instanceof JsonValue.JsonText text && isPrintable(text.text())) {
+            if (value instanceof JsonValue.JsonText text && Quoted.isPrintable(text.text())) {
                 texts.add(text.text().strip());
             } else {
                 problems.add(value, "found " + value.quoted(), "a text in quotes is allowed");
@@ -222,19 +269,27 @@ public final class Section {
             return number.literal();
         }
         throw new MeasureText.NoMeasure("found " + value.quoted(),
-                "a text with number and unit is allowed, such as \"12 " + kind.unit().symbol() + "\", or \"not looked\"");
+                "a text with number and unit is allowed, such as " + MeasureText.example(kind) + ", or \"not looked\"");
     }
 
     /** A calendar day, ISO 8601 ("2026-11-02"); empty when absent, not looked or after a problem. */
     public Optional<LocalDate> day(String key) {
         return answer(key).flatMap(value -> {
-            try {
-                return Optional.of(LocalDate.parse(value instanceof JsonValue.JsonText text ? text.text().strip() : "", ISO_DAY));
-            } catch (DateTimeParseException e) {
-                problems.add(value, "found " + value.quoted(), "a day is written year-month-day, such as \"2026-11-02\"");
-                return Optional.empty();
+            Optional<LocalDate> day = value instanceof JsonValue.JsonText text ? day(text) : Optional.empty();
+            if (day.isEmpty()) {
+                problems.add(value, "found " + value.quoted(), "a day of the calendar is written year-month-day, such as \"2026-11-02\"");
             }
+            return day;
         });
+    }
+
+    private static Optional<LocalDate> day(JsonValue.JsonText text) {
+        try {
+            String day = text.text().strip();
+            return DAY.matcher(day).matches() ? Optional.of(LocalDate.parse(day)) : Optional.empty();
+        } catch (DateTimeParseException e) {
+            return Optional.empty();
+        }
     }
 
     /** A whole number; empty when absent or after a problem. */
@@ -248,24 +303,41 @@ public final class Section {
         });
     }
 
-    /** A nested object. When absent or not looked, an empty one in which everything is unknown. */
+    /**
+     * A nested object. When absent or not looked, an empty one in which everything is unknown. One that answers nothing
+     * counts as not answered: {@code "place": {}} tells no place.
+     */
     public <T> T section(String key, Function<Section, T> reader) {
-        return answer(key).flatMap(value -> nested(value, pathOf(key), reader)).orElseGet(() -> emptyRead(reader));
+        Optional<JsonValue> value = answer(key);
+        Optional<Section> nested = value.flatMap(found -> nested(found, pathOf(key)));
+        Optional<T> read = nested.map(section -> section.readWhole(reader));
+        if (nested.isPresent() && nested.get().answers == 0) {
+            forget(key);
+        }
+        return read.orElseGet(() -> emptyRead(reader));
+    }
+
+    /** A nested object that tells by being there that the thing exists; empty when absent or not looked. */
+    public <T> Optional<T> present(String key, Function<Section, T> reader) {
+        return answer(key).flatMap(found -> nested(found, pathOf(key))).map(section -> section.readWhole(reader));
     }
 
     private <T> T emptyRead(Function<Section, T> reader) {
         return reader.apply(new Section(new JsonValue.JsonObject(object.at(), Map.of()), new Problems(""), new HashMap<>(), ""));
     }
 
-    private <T> Optional<T> nested(JsonValue value, String nestedPath, Function<Section, T> reader) {
+    private Optional<Section> nested(JsonValue value, String nestedPath) {
         if (value instanceof JsonValue.JsonObject nested) {
-            Section section = new Section(nested, problems, told, nestedPath);
-            T read = reader.apply(section);
-            section.reportUnasked();
-            return Optional.of(read);
+            return Optional.of(new Section(nested, problems, told, nestedPath));
         }
         problems.add(value, "found " + value.quoted(), "an object, { ... }, is allowed");
         return Optional.empty();
+    }
+
+    private <T> T readWhole(Function<Section, T> reader) {
+        T read = reader.apply(this);
+        reportUnasked();
+        return read;
     }
 
     /** A list of named objects; empty when absent or not looked. Two of one name are a problem. */
@@ -287,7 +359,7 @@ public final class Section {
         }
         List<T> read = new ArrayList<>();
         for (JsonValue element : value.map(this::elements).orElse(List.of())) {
-            nested(element, pathOf(key) + "[" + name.apply(element) + "]", reader).ifPresent(read::add);
+            nested(element, pathOf(key) + "[" + name.apply(element) + "]").ifPresent(section -> read.add(section.readWhole(reader)));
         }
         return List.copyOf(read);
     }
@@ -304,18 +376,19 @@ public final class Section {
         return "";
     }
 
-    /** The name every repeated part must have. */
+    /** The name every repeated part must have; empty after a problem. */
     public String name() {
-        return requiredText("name", "every repeated part has a name of its own, such as \"basking lamp\"");
+        String allowed = "every repeated part has a name of its own, such as \"basking lamp\"";
+        return isAnswered("name") ? text("name", LONGEST_NAME) : requiredText("name", allowed);
     }
 
-    /** Reports every member that no question asked for. Call it last. */
+    /** Reports every member that no question asked for, at its key. Call it last. */
     public void reportUnasked() {
-        object.members().forEach((key, value) -> {
+        for (String key : object.members().keySet()) {
             if (!asked.contains(key)) {
-                String near = Words.nearest(key, asked).map(word -> "did you mean \"" + word + "\"? ").orElse("");
-                problems.add(value, "the key \"" + key + "\" is not known", near + "known here are " + String.join(", ", asked));
+                problems.add(object.keyAt(key), "the key " + Quoted.of(key) + " is not known",
+                        Words.hint(key, asked) + "known here are " + String.join(", ", asked));
             }
-        });
+        }
     }
 }

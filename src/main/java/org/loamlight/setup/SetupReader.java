@@ -4,19 +4,22 @@ import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Reads a setup from JSON: strictly, with every problem of the file at its place. */
 public final class SetupReader {
     /** The version of the format this reader understands. */
     public static final int FORMAT = 1;
 
-    private final Collection<String> species;
+    /** Longer titles and materials fit no line of a report. */
+    private static final int LONGEST_LINE = 500;
+
+    private final KnownSpecies species;
     private final Problems problems;
     private final Map<String, String> told = new HashMap<>();
 
-    private SetupReader(Collection<String> species, Problems problems) {
+    private SetupReader(KnownSpecies species, Problems problems) {
         this.species = species;
         this.problems = problems;
     }
@@ -30,23 +33,32 @@ public final class SetupReader {
      * @throws ProblemsFound with every problem of the file
      */
     public static Setup read(String fileName, byte[] bytes, Collection<String> species) throws ProblemsFound {
+        return read(fileName, bytes, species.stream().distinct().collect(Collectors.toMap(id -> id, id -> List.of())));
+    }
+
+    /**
+     * Reads a setup; the message about an unknown species then knows what keepers call it.
+     *
+     * @param names for each id of a species that can be audited the names keepers use, the common one first
+     */
+    public static Setup read(String fileName, byte[] bytes, Map<String, ? extends Collection<String>> names) throws ProblemsFound {
         Problems problems = new Problems(fileName);
         JsonValue document = JsonFile.read(bytes, problems);
-        Setup setup = new SetupReader(species, problems).setup(document);
+        Setup setup = new SetupReader(new KnownSpecies(names), problems).setup(document);
         problems.throwIfAny();
         return setup;
     }
 
     private Setup setup(JsonValue value) {
         Section document = Section.document(value, problems, told);
-        document.member("$schema");
+        document.text("$schema");
         format(document);
-        Setup setup = new Setup(document.text("title"), document.day("on"), purpose(document), animals(document),
+        Setup setup = new Setup(document.text("title", LONGEST_LINE), document.day("on"), purpose(document), animals(document),
                 document.section("enclosure", SetupReader::enclosure), document.section("room", SetupReader::room),
                 document.named("heaters", SetupReader::heater), document.named("lamps", SetupReader::lamp),
-                present(document, "substrate").map(key -> document.section(key, SetupReader::substrate)),
+                document.present("substrate", SetupReader::substrate),
                 document.named("furnishings", SetupReader::furnishing),
-                present(document, "water").map(key -> document.section(key, SetupReader::water)),
+                document.present("water", SetupReader::water),
                 document.named("readings", SetupReader::reading), document.section("care", SetupReader::care), new Told(Map.of()));
         document.reportUnasked();
         return withTold(setup);
@@ -57,17 +69,13 @@ public final class SetupReader {
                 setup.lamps(), setup.substrate(), setup.furnishings(), setup.water(), setup.readings(), setup.care(), new Told(told));
     }
 
-    private static Optional<String> present(Section document, String key) {
-        return document.member(key).filter(value -> value instanceof JsonValue.JsonObject).map(value -> key);
-    }
-
     private static void format(Section document) {
-        if (document.member("format").isEmpty()) {
-            document.lacks("format", "the first line of a setup is \"format\": " + FORMAT);
-            return;
+        if (document.isAnswered("format")) {
+            document.wholeNumber("format").filter(found -> found != FORMAT).ifPresent(
+                    found -> document.problem("format", "this is format " + found, "this version reads format " + FORMAT));
+        } else {
+            document.unanswered("format", "the first line of a setup is \"format\": " + FORMAT);
         }
-        document.wholeNumber("format").filter(found -> found != FORMAT).ifPresent(
-                found -> document.problem("format", "this is format " + found, "this version reads format " + FORMAT));
     }
 
     private static Purpose purpose(Section document) {
@@ -76,10 +84,11 @@ public final class SetupReader {
 
     private List<Animal> animals(Section document) {
         List<Animal> animals = document.named("animals", this::animal);
-        if (document.member("animals").isEmpty()) {
-            document.lacks("animals", "name at least one animal with its species: \"animals\": [{\"name\": ..., \"species\": ...}]");
-        } else if (animals.isEmpty()) {
-            document.problem("animals", "there is no animal in it", "name at least one animal with its species");
+        String allowed = "name at least one animal with its species: \"animals\": [{\"name\": ..., \"species\": ...}]";
+        if (!document.isAnswered("animals")) {
+            document.unanswered("animals", allowed);
+        } else if (document.isEmptyList("animals")) {
+            document.problem("animals", "there is no animal in it", allowed);
         }
         return animals;
     }
@@ -87,16 +96,14 @@ public final class SetupReader {
     private Animal animal(Section animal) {
         return new Animal(animal.name(), species(animal), animal.choice("stage", Stage.class, Stage.UNKNOWN),
                 animal.choice("sex", Sex.class, Sex.UNKNOWN), animal.measure("length", Answer.BODY_LENGTH),
-                animal.measure("mass", Answer.BODY_MASS), animal.measure("head-width", Answer.GAP),
+                animal.measure("mass", Answer.BODY_MASS), animal.measure("head-width", Answer.HEAD_WIDTH),
                 animal.choice("from", Provenance.class, Provenance.UNKNOWN), animal.day("since"));
     }
 
     private String species(Section animal) {
-        String id = animal.requiredText("species", "known species are " + String.join(", ", species));
-        if (!id.isEmpty() && !species.contains(id)) {
-            List<String> near = Words.nearest(id, species, 3);
-            animal.problem("species", "the species \"" + id + "\" is not known",
-                    near.isEmpty() ? "known are " + String.join(", ", species) : "nearest known: " + String.join(", ", near));
+        String id = animal.requiredText("species", "known are " + species.all());
+        if (!id.isEmpty() && !species.has(id)) {
+            animal.problem("species", "the species " + Quoted.of(id) + " is not known", species.hint(id));
         }
         return id;
     }
@@ -106,7 +113,7 @@ public final class SetupReader {
         }
         Inside inside = enclosure.section("inside", size -> new Inside(size.measure("length", Answer.SIZE),
                 size.measure("depth", Answer.SIZE), size.measure("height", Answer.SIZE)));
-        return new Enclosure(enclosure.text("title"), inside.length, inside.depth, inside.height,
+        return new Enclosure(enclosure.text("title", LONGEST_LINE), inside.length, inside.depth, inside.height,
                 enclosure.choice("front", Front.class, Front.UNKNOWN), enclosure.choice("warm-end", Side.class, Side.UNKNOWN),
                 enclosure.named("openings", SetupReader::opening));
     }
@@ -117,8 +124,12 @@ public final class SetupReader {
     }
 
     private static Room room(Section room) {
-        return new Room(room.measure("coldest", Answer.TEMPERATURE), room.measure("hottest", Answer.TEMPERATURE),
-                room.stated("lit-at-night"));
+        Measure coldest = room.measure("coldest", Answer.TEMPERATURE);
+        Measure hottest = room.measure("hottest", Answer.TEMPERATURE);
+        if (coldest.value() > hottest.value()) {
+            room.problem("coldest", "the coldest is warmer than the hottest", "exchange the two, or check them");
+        }
+        return new Room(coldest, hottest, room.stated("lit-at-night"));
     }
 
     private static Heater heater(Section heater) {
@@ -129,10 +140,9 @@ public final class SetupReader {
     }
 
     private static Lamp lamp(Section lamp) {
-        boolean saysBetween = lamp.member("between").filter(value -> value instanceof JsonValue.JsonArray).isPresent();
         return new Lamp(lamp.name(), lamp.choice("kind", LampKind.class, LampKind.UNKNOWN), lamp.measure("power", Answer.POWER),
-                lamp.measure("lit-length", Answer.POSITION), SpotReader.place(lamp), lamp.unnamed("between", SetupReader::screen),
-                saysBetween ? Stated.YES : Stated.UNKNOWN, lamp.unnamed("readings", SetupReader::lampReading),
+                lamp.measure("lit-length", Answer.SIZE), SpotReader.place(lamp), lamp.unnamed("between", SetupReader::screen),
+                lamp.isAnswered("between") ? Stated.YES : Stated.UNKNOWN, lamp.unnamed("readings", SetupReader::lampReading),
                 lamp.measure("nearest-rest", Answer.DISTANCE), lamp.measure("minimum-distance", Answer.DISTANCE),
                 lamp.stated("on-at-night"));
     }
@@ -148,7 +158,7 @@ public final class SetupReader {
     }
 
     private static Substrate substrate(Section substrate) {
-        return new Substrate(substrate.text("material"), substrate.measure("depth", Answer.POSITION),
+        return new Substrate(substrate.text("material", LONGEST_LINE), substrate.measure("depth", Answer.POSITION),
                 substrate.choice("moisture", Moisture.class, Moisture.UNKNOWN));
     }
 
@@ -168,15 +178,13 @@ public final class SetupReader {
 
     /** A scale reading, or what it takes to lift the piece. */
     private static Measure mass(Section part) {
-        Optional<Lift> lift = part.member("mass").filter(JsonValue.JsonText.class::isInstance)
-                .flatMap(value -> Words.find(((JsonValue.JsonText) value).text(), Lift.class));
-        return lift.isPresent() ? part.choice("mass", Lift.class, Lift.UNKNOWN).mass() : part.measure("mass", Answer.THING_MASS);
+        return part.isInWords("mass") ? part.choice("mass", Lift.class, Lift.UNKNOWN, ", a mass such as \"12 kg\"").mass()
+                : part.measure("mass", Answer.THING_MASS);
     }
 
     private static Water water(Section water) {
-        boolean told = water.member("offered").filter(value -> value instanceof JsonValue.JsonArray).isPresent();
         Set<WaterForm> forms = water.choices("offered", WaterForm.class);
-        Stated absent = told || !forms.isEmpty() ? Stated.NO : Stated.UNKNOWN;
+        Stated absent = water.isAnswered("offered") ? Stated.NO : Stated.UNKNOWN;
         return new Water(forms.contains(WaterForm.DISH) ? Stated.YES : absent,
                 forms.contains(WaterForm.DRIP) || forms.contains(WaterForm.MIST) ? Stated.YES : absent);
     }
@@ -185,11 +193,17 @@ public final class SetupReader {
         String name = reading.name();
         Instrument instrument = reading.choice("instrument", Instrument.class, Instrument.UNKNOWN);
         ReadingOf of = reading.choice("of", ReadingOf.class, ReadingOf.UNKNOWN);
-        if (reading.member("of").isEmpty()) {
-            reading.lacks("of", "say what was read: " + Words.allowed(ReadingOf.class));
+        if (!reading.isAnswered("of")) {
+            reading.unanswered("of", "say what was read: " + Words.allowed(ReadingOf.class));
         }
         return new Reading(name, of, SpotReader.place(reading), reading.choice("time", DayTime.class, DayTime.UNKNOWN),
-                reading.measure("value", of.answer(), instrument), instrument, reading.stated("in-beam"), reading.day("on"));
+                value(reading, of, instrument), instrument, reading.stated("in-beam"), reading.day("on"));
+    }
+
+    /** Without knowing what was read its value cannot be judged, and saying so once is enough. */
+    private static Measure value(Section reading, ReadingOf of, Instrument instrument) {
+        boolean isTold = reading.isAnswered("value");
+        return isTold && of != ReadingOf.UNKNOWN ? reading.measure("value", of.answer(), instrument) : Measure.UNKNOWN;
     }
 
     private static Care care(Section care) {

@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
 
-/** Turns enum constants into the words of the setup format and back; hyphens and spaces are the same. */
+/** Turns enum constants into the words of the setup format and back; hyphens and spaces are the same, capitals and small letters too. */
 public final class Words {
     private static final String UNKNOWN = "UNKNOWN";
 
@@ -41,15 +41,25 @@ public final class Words {
         return nearest(found, known, 1).stream().findFirst();
     }
 
+    /** The question "did you mean ...? " for the start of a message; empty when nothing known is near. */
+    public static String hint(String found, Iterable<String> known) {
+        return nearest(found, known).map(word -> "did you mean \"" + word + "\"? ").orElse("");
+    }
+
     /** The known words most like the one found, the nearest first; at most {@code most}, possibly none. */
     public static List<String> nearest(String found, Iterable<String> known, int most) {
         String wanted = found.toLowerCase(Locale.ROOT);
         record Near(String word, int distance) {
         }
-        return stream(known).map(word -> new Near(word, distance(wanted, word.toLowerCase(Locale.ROOT))))
-                .filter(near -> near.distance * 5 <= Math.max(wanted.length(), near.word.length()) * 2)
+        return stream(known).filter(word -> isNear(Math.abs(wanted.length() - word.length()), wanted, word))
+                .map(word -> new Near(word, distance(wanted, word.toLowerCase(Locale.ROOT))))
+                .filter(near -> isNear(near.distance, wanted, near.word))
                 .sorted(Comparator.comparingInt(Near::distance).thenComparing(Near::word))
                 .limit(most).map(Near::word).toList();
+    }
+
+    private static boolean isNear(int distance, String wanted, String word) {
+        return distance * 5 <= Math.max(wanted.length(), word.length()) * 2;
     }
 
     private static Stream<String> stream(Iterable<String> words) {

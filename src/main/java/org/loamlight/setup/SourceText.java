@@ -1,0 +1,130 @@
+package org.loamlight.setup;
+
+import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
+import java.nio.charset.CharsetDecoder;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.stream.IntStream;
+
+/** The text of a file, which knows line and column of each of its characters. Columns count characters, not bytes. */
+final class SourceText {
+    private static final char BYTE_ORDER_MARK = '\uFEFF';
+
+    private final String text;
+    private final int[] lineStarts;
+
+    SourceText(String text) {
+        this.text = text;
+        this.lineStarts = IntStream.concat(IntStream.of(0), IntStream.rangeClosed(1, text.length()).filter(this::startsLine)).toArray();
+    }
+
+    /** A line ends with a line feed, a carriage return, or both. */
+    private boolean startsLine(int offset) {
+        char before = text.charAt(offset - 1);
+        return before == '\n' || before == '\r' && (offset == text.length() || text.charAt(offset) != '\n');
+    }
+
+    /** Thrown for bytes that are no UTF-8 text; says where they stop being it. */
+    static final class NotText extends Exception {
+        private final JsonPlace at;
+
+        NotText(JsonPlace at, String found) {
+            super(found);
+            this.at = at;
+        }
+
+        JsonPlace at() {
+            return at;
+        }
+    }
+
+    /** Decodes a file. A byte order mark, which some editors put before UTF-8, is passed over. */
+    static SourceText of(byte[] bytes) throws NotText {
+        if (isUtf16(bytes)) {
+            throw new NotText(new JsonPlace(0, 0, ""), "the text is UTF-16 or UTF-32, not UTF-8");
+        }
+        CharsetDecoder decoder = StandardCharsets.UTF_8.newDecoder().onMalformedInput(CodingErrorAction.REPORT);
+        ByteBuffer in = ByteBuffer.wrap(bytes);
+        CharBuffer out = CharBuffer.allocate(bytes.length);
+        boolean bad = decoder.decode(in, out, true).isError();
+        SourceText decoded = new SourceText(withoutMark(out.flip().toString()));
+        if (bad) {
+            throw new NotText(decoded.place(decoded.length(), ""), "the byte 0x" + hex(in.get()) + " is no UTF-8 text here");
+        }
+        return decoded;
+    }
+
+    /** A byte order mark of UTF-16, or a zero byte where any JSON text begins. */
+    private static boolean isUtf16(byte[] bytes) {
+        if (bytes.length < 2) {
+            return false;
+        }
+        int first = Byte.toUnsignedInt(bytes[0]);
+        int second = Byte.toUnsignedInt(bytes[1]);
+        return first + second == 0xFE + 0xFF && Math.min(first, second) == 0xFE || (first == 0) != (second == 0);
+    }
+
+    private static String withoutMark(String text) {
+        return !text.isEmpty() && text.charAt(0) == BYTE_ORDER_MARK ? text.substring(1) : text;
+    }
+
+    private static String hex(byte value) {
+        return Integer.toHexString(Byte.toUnsignedInt(value)).toUpperCase(Locale.ROOT);
+    }
+
+    char[] characters() {
+        return text.toCharArray();
+    }
+
+    int length() {
+        return text.length();
+    }
+
+    /** The text from an offset to the next character that cannot belong to a word or number. */
+    String wordAt(int offset) {
+        int end = offset;
+        while (end < text.length() && isOfWord(text.charAt(end))) {
+            end++;
+        }
+        return text.substring(offset, Math.min(text.length(), Math.max(end, offset + 1)));
+    }
+
+    /** Where the word or number begins that ends right before an offset; the offset itself when none does. */
+    int startOfWord(int offset) {
+        int start = offset;
+        while (start > 0 && isOfWord(text.charAt(start - 1))) {
+            start--;
+        }
+        return start;
+    }
+
+    private static boolean isOfWord(char character) {
+        return Character.isLetterOrDigit(character) || "+-._".indexOf(character) >= 0;
+    }
+
+    /** The last character before an offset that is no white space; a zero character when there is none. */
+    char lastBefore(int offset) {
+        return IntStream.iterate(offset - 1, at -> at >= 0, at -> at - 1).map(text::charAt).filter(c -> !Character.isWhitespace(c))
+                .mapToObj(c -> (char) c).findFirst().orElse('\0');
+    }
+
+    /** The first offset from here on that is no white space; the length when there is none. */
+    int skipSpace(int offset) {
+        int at = offset;
+        while (at < text.length() && Character.isWhitespace(text.charAt(at))) {
+            at++;
+        }
+        return at;
+    }
+
+    /** Line and column, both from 1, of the character at an offset; an offset past the end is taken as the end. */
+    JsonPlace place(long offset, String path) {
+        int at = (int) Math.max(0, Math.min(offset, text.length()));
+        int found = Arrays.binarySearch(lineStarts, at);
+        int line = found >= 0 ? found : -found - 2;
+        return new JsonPlace(line + 1, text.codePointCount(lineStarts[line], at) + 1, path);
+    }
+}
