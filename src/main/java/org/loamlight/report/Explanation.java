@@ -16,7 +16,6 @@ import org.loamlight.criterion.Limit;
 import org.loamlight.criterion.NotMeant;
 import org.loamlight.criterion.Page;
 import org.loamlight.criterion.Profile;
-import org.loamlight.criterion.Source;
 import org.loamlight.criterion.Species;
 import org.loamlight.setup.Purpose;
 import org.loamlight.setup.Words;
@@ -179,15 +178,16 @@ public final class Explanation {
         return why.isEmpty() ? what : say("because", what, why);
     }
 
+    /** The sources of the requirement with their clauses, then those of the limits; what was read of each stands below it. */
     private void sources(Lines lines, List<Citation> own, Map<String, Citation> all) {
         lines.heading(say("sources"));
-        own.forEach(citation -> lines.hanging("* ", wording.source(citation)));
-        all.values().stream().map(citation -> knowledge.source(citation.source())).forEach(source -> source(lines, own, source));
+        own.forEach(citation -> source(lines, wording.source(citation), citation));
+        all.values().stream().filter(citation -> own.stream().noneMatch(cited -> cited.source().equals(citation.source())))
+                .forEach(citation -> source(lines, knowledge.source(citation.source()).title(), citation));
     }
 
-    private void source(Lines lines, List<Citation> own, Source source) {
-        boolean cited = own.stream().anyMatch(citation -> citation.source().equals(source.id()));
-        lines.hanging(cited ? "  " : "* ", cited ? say("read", source.read()) : source.title() + "; " + say("read", source.read()));
+    private void source(Lines lines, String title, Citation citation) {
+        lines.hanging("* ", title).paragraph(INDENT, say("read", knowledge.source(citation.source()).read()));
     }
 
     /**
