@@ -45,10 +45,10 @@ final class OutputFiles {
         }
     }
 
+    /** With the permissions any new file gets here; a file of that name left by a killed run is written over. */
     private static Path beside(Path file, byte[] content) throws Complaint {
-        Path part = null;
+        Path part = file.resolveSibling("." + file.getFileName() + "." + ProcessHandle.current().pid() + ".part");
         try {
-            part = Files.createTempFile(file.toAbsolutePath().getParent(), ".loamlight-", ".part");
             return Files.write(part, content);
         } catch (IOException e) {
             remove(part);
@@ -65,12 +65,10 @@ final class OutputFiles {
     }
 
     private static void remove(Path part) {
-        if (part != null) {
-            try {
-                Files.deleteIfExists(part);
-            } catch (IOException e) {
-                part.toFile().deleteOnExit();
-            }
+        try {
+            Files.deleteIfExists(part);
+        } catch (IOException e) {
+            part.toFile().deleteOnExit();
         }
     }
 }
