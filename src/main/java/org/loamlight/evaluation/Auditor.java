@@ -55,7 +55,7 @@ public final class Auditor {
         Pairs pairs = new Pairs(setup, knowledge);
         List<Pairs.Listed> listed = pairs.all();
         Statements statements = evaluate(setup, quantities, listed);
-        requireAsked(statements, listed);
+        requireAsked(statements, asked(listed));
         List<Finding> findings = new Closing(pairs, statements).close(listed);
         return new Audit(setup, on, knowledge, quantities, findings);
     }
@@ -104,9 +104,12 @@ public final class Auditor {
         return found;
     }
 
-    private static void requireAsked(Statements statements, List<Pairs.Listed> listed) {
-        Set<Pair> asked = listed.stream().filter(Pairs.Listed::applies)
-                .map(pair -> new Pair(pair.criterion().id(), pair.subject())).collect(Collectors.toSet());
+    private static Set<Pair> asked(List<Pairs.Listed> listed) {
+        return listed.stream().filter(Pairs.Listed::applies).map(pair -> new Pair(pair.criterion().id(), pair.subject()))
+                .collect(Collectors.toSet());
+    }
+
+    static void requireAsked(Statements statements, Set<Pair> asked) {
         List<String> strays = statements.stated().stream().filter(pair -> !asked.contains(pair)).map(Pair::key).sorted().toList();
         if (!strays.isEmpty()) {
             throw new AuditFailure("Rules stated something about pairs nobody asked for: " + String.join(", ", strays));

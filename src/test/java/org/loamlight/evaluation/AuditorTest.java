@@ -8,16 +8,22 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.loamlight.criterion.Grade;
+import org.loamlight.criterion.Knowledge;
+import org.loamlight.criterion.NotMeant;
+import org.loamlight.criterion.Profile;
 import org.loamlight.finding.Finding;
 import org.loamlight.finding.Pair;
 import org.loamlight.finding.Result;
@@ -73,6 +79,34 @@ class AuditorTest {
         Ranking ranking = Ranking.of(BuiltIn.audit(example("calibration.json")).findings());
         assertEquals(List.of(), ranking.open().stream().filter(finding -> finding.grade().atLeast(Grade.MAJOR)).map(finding -> finding.pair().key()).toList());
         assertEquals(Conclusion.READY, ranking.conclusion());
+    }
+
+    private static Finding findingFor(String criterion, Knowledge knowledge) throws IOException, ProblemsFound {
+        return new Auditor(knowledge, BuiltIn.RULES).audit(BuiltIn.setup(example("calibration.json")), BuiltIn.ON).findings().stream()
+                .filter(finding -> finding.criterion().id().equals(criterion)).findFirst().orElseThrow();
+    }
+
+    private static Knowledge withKingsnake(UnaryOperator<Profile> changed) {
+        Knowledge built = BuiltIn.KNOWLEDGE;
+        Map<String, Profile> profiles = new HashMap<>(built.profiles());
+        profiles.computeIfPresent("lampropeltis-californiae", (id, profile) -> changed.apply(profile));
+        return new Knowledge(built.version(), built.sha256(), built.criteria(), profiles, built.sources(), built.cautions(), built.limitRules());
+    }
+
+    @Test
+    void a_criterion_not_meant_for_the_species_does_not_apply_and_says_why() throws IOException, ProblemsFound {
+        Finding finding = findingFor("space.length", withKingsnake(profile -> new Profile(profile.species(), profile.also(), profile.note(),
+                profile.habits(), profile.limits(), List.of(new NotMeant("space.length", "It lives in a tube.")))));
+        assertEquals(Result.NOT_APPLICABLE, finding.result());
+        assertEquals("It lives in a tube.", finding.reason());
+    }
+
+    @Test
+    void a_criterion_without_a_limit_for_this_animal_does_not_apply_and_says_so() throws IOException, ProblemsFound {
+        Finding finding = findingFor("space.length", withKingsnake(profile -> new Profile(profile.species(), profile.also(), profile.note(),
+                profile.habits(), profile.limits().stream().filter(limit -> !limit.criterion().equals("space.length")).toList(), List.of())));
+        assertEquals(Result.NOT_APPLICABLE, finding.result());
+        assertEquals("not-applicable.no-limit", finding.reason());
     }
 
     @Test
