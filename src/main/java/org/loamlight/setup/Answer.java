@@ -28,7 +28,8 @@ public enum Answer {
     UV_INDEX(Unit.UV_INDEX, 0, 500, 0, 0),
     /** How often something is done: ±10 %. */
     INTERVAL(Unit.DAY, 0.01, 3_700, 0, 0.10),
-    POWER(Unit.WATT, 0, 100_000, 0, 0.05),
+    /** Rated power as printed: ±5 %. */
+    POWER(Unit.WATT, 0.1, 100_000, 0, 0.05),
     /** A share of light or of the floor: ±5 points. */
     SHARE(Unit.PERCENT, 0, 100, 5, 0);
 

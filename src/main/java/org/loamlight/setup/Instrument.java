@@ -17,10 +17,10 @@ public enum Instrument {
     DIGITAL_HYGROMETER(5, 0, Unit.PERCENT),
     /** Dial hygrometer: ±10 % (judgement). */
     DIAL_HYGROMETER(10, 0, Unit.PERCENT),
-    /** UV index hand meter: ±10 % (from memory). */
-    UV_METER(0, 0.10, Unit.UV_INDEX),
-    /** The chart printed by the lamp's maker: ±30 % (judgement; lamps of one kind scatter widely). */
-    LAMP_CHART(0, 0.30, Unit.UV_INDEX),
+    /** UV index hand meter: ±10 % (from memory), and never better than ±0.1, the step of its display (judgement). */
+    UV_METER(0.1, 0.10, Unit.UV_INDEX),
+    /** The chart printed by the lamp's maker: ±30 % (judgement; lamps of one kind scatter widely), ±0.1 at least. */
+    LAMP_CHART(0.1, 0.30, Unit.UV_INDEX),
     UNKNOWN(0, 0, Unit.PIECE);
 
     private final double halfWidth;

@@ -17,11 +17,10 @@ public final class JsonFile {
     public static final int MOST_BYTES = 5_000_000;
 
     private static final int DEEPEST = 40;
-    private static final int LONGEST_TEXT = 20_000;
-    private static final int LONGEST_NUMBER = 40;
+    /** Long texts, keys and numbers are taken as they stand: whoever asks for them says what is too long, at its place. */
     private static final JsonFactory FACTORY = JsonFactory.builder()
-            .streamReadConstraints(StreamReadConstraints.builder().maxNestingDepth(DEEPEST).maxStringLength(LONGEST_TEXT)
-                    .maxNameLength(LONGEST_TEXT).maxNumberLength(LONGEST_NUMBER).maxDocumentLength(MOST_BYTES).build())
+            .streamReadConstraints(StreamReadConstraints.builder().maxNestingDepth(DEEPEST).maxStringLength(MOST_BYTES)
+                    .maxNameLength(MOST_BYTES).maxNumberLength(MOST_BYTES).maxDocumentLength(MOST_BYTES).build())
             .build();
 
     private final SourceText text;

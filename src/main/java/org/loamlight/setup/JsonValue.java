@@ -52,7 +52,7 @@ public sealed interface JsonValue {
     record JsonNumber(JsonPlace at, String literal) implements JsonValue {
         @Override
         public String quoted() {
-            return "the number " + literal;
+            return "the number " + Quoted.plain(literal);
         }
     }
 

@@ -128,7 +128,7 @@ final class MeasureText {
 
     private double value(String text) throws NoMeasure {
         Matcher compound = COMPOUND.matcher(text);
-        if (compound.matches()) {
+        if (!ONE.matcher(text).matches() && compound.matches()) {
             return inRange(compound(compound, text), text);
         }
         Matcher one = one(text);
@@ -188,7 +188,8 @@ final class MeasureText {
     }
 
     private NoMeasure noMeasure(String text) {
-        String hint = text.contains(",") ? "write a decimal point, not a comma" : "write a number and its unit";
+        String whole = answer.unit() == Unit.UV_INDEX ? "write a number" : "write a number and its unit";
+        String hint = text.contains(",") ? "write a decimal point, not a comma" : whole;
         return new NoMeasure(Quoted.of(text) + " is no measured value", hint + ", such as " + example(answer) + ", or \"not looked\"");
     }
 

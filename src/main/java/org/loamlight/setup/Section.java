@@ -153,6 +153,11 @@ public final class Section {
 
     /** A text; empty when absent or not looked. Control characters are a problem. */
     public String text(String key) {
+        return text(key, "a text of printable characters in quotes is allowed");
+    }
+
+    /** As {@link #text(String)}, with its own words for what is allowed. */
+    String text(String key, String allowed) {
         Optional<JsonValue> value = answer(key);
         if (value.isEmpty()) {
             return "";
@@ -160,7 +165,7 @@ public final class Section {
         if (value.get() instanceof JsonValue.JsonText text && Quoted.isPrintable(text.text())) {
             return text.text().strip();
         }
-        problems.add(value.get(), "found " + value.get().quoted(), "a text of printable characters in quotes is allowed");
+        problems.add(value.get(), "found " + value.get().quoted(), allowed);
         return "";
     }
 
@@ -198,6 +203,15 @@ public final class Section {
             return Words.find(word.word().equals("true") ? "yes" : "no", type);
         }
         return Optional.empty();
+    }
+
+    /** A word that must be there and be answered; {@code unknown} after a problem. */
+    <E extends Enum<E>> E requiredChoice(String key, Class<E> type, E unknown) {
+        if (isAnswered(key)) {
+            return answer(key).flatMap(value -> word(value, type, "")).orElse(unknown);
+        }
+        unanswered(key, "allowed are " + Words.allowed(type));
+        return unknown;
     }
 
     /** A yes-or-no answer: "yes", "no", true or false. */
@@ -364,16 +378,18 @@ public final class Section {
         return List.copyOf(read);
     }
 
+    /** The name of a part for its path; empty when it has none, which reading the part then complains about. */
     private String nameOf(JsonValue element, Map<String, JsonValue> names) {
-        if (element instanceof JsonValue.JsonObject part && part.members().get("name") instanceof JsonValue.JsonText text) {
-            JsonValue earlier = names.putIfAbsent(text.text().strip(), text);
-            if (earlier != null) {
-                problems.add(text, "the name " + text.quoted() + " is given twice, first in line " + earlier.at().line(),
-                        "give each part a name of its own");
-            }
-            return text.text().strip();
+        JsonValue name = element instanceof JsonValue.JsonObject part ? part.members().get("name") : null;
+        if (!(name instanceof JsonValue.JsonText text) || isNotLooked(text) || !Quoted.isPrintable(text.text())) {
+            return "";
         }
-        return "";
+        JsonValue earlier = names.putIfAbsent(text.text().strip(), text);
+        if (earlier != null) {
+            problems.add(text, "the name " + text.quoted() + " is given twice, first in line " + earlier.at().line(),
+                    "give each part a name of its own");
+        }
+        return text.text().strip();
     }
 
     /** The name every repeated part must have; empty after a problem. */

@@ -192,10 +192,7 @@ public final class SetupReader {
     private static Reading reading(Section reading) {
         String name = reading.name();
         Instrument instrument = reading.choice("instrument", Instrument.class, Instrument.UNKNOWN);
-        ReadingOf of = reading.choice("of", ReadingOf.class, ReadingOf.UNKNOWN);
-        if (!reading.isAnswered("of")) {
-            reading.unanswered("of", "say what was read: " + Words.allowed(ReadingOf.class));
-        }
+        ReadingOf of = reading.requiredChoice("of", ReadingOf.class, ReadingOf.UNKNOWN);
         return new Reading(name, of, SpotReader.place(reading), reading.choice("time", DayTime.class, DayTime.UNKNOWN),
                 value(reading, of, instrument), instrument, reading.stated("in-beam"), reading.day("on"));
     }

@@ -44,7 +44,7 @@ final class SourceText {
     /** Decodes a file. A byte order mark, which some editors put before UTF-8, is passed over. */
     static SourceText of(byte[] bytes) throws NotText {
         if (isUtf16(bytes)) {
-            throw new NotText(new JsonPlace(0, 0, ""), "the text is UTF-16 or UTF-32, not UTF-8");
+            throw new NotText(new JsonPlace(0, 0, ""), "the file is UTF-16, UTF-32 or no text at all");
         }
         CharsetDecoder decoder = StandardCharsets.UTF_8.newDecoder().onMalformedInput(CodingErrorAction.REPORT);
         ByteBuffer in = ByteBuffer.wrap(bytes);
@@ -57,14 +57,14 @@ final class SourceText {
         return decoded;
     }
 
-    /** A byte order mark of UTF-16, or a zero byte where any JSON text begins. */
+    /** A byte order mark of UTF-16, or a zero byte among the first two, which UTF-8 text never has. */
     private static boolean isUtf16(byte[] bytes) {
         if (bytes.length < 2) {
             return false;
         }
         int first = Byte.toUnsignedInt(bytes[0]);
         int second = Byte.toUnsignedInt(bytes[1]);
-        return first + second == 0xFE + 0xFF && Math.min(first, second) == 0xFE || (first == 0) != (second == 0);
+        return first + second == 0xFE + 0xFF && Math.min(first, second) == 0xFE || first == 0 || second == 0;
     }
 
     private static String withoutMark(String text) {

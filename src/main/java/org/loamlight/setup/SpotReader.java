@@ -19,6 +19,9 @@ final class SpotReader {
     /** Said beside a zone; no criterion needs them yet, so they are taken and kept out of the arithmetic. */
     private static final List<String> BESIDE = List.of("front", "back", "centre", "center", "floor", "high", "low", "top");
 
+    private static final String ALLOWED = "say one of " + String.join(", ", PLAIN) + " (with front, back, centre, floor, high, low, top), "
+            + "or give {\"along\", \"across\", \"above\"} with units, or \"not looked\"";
+
     private SpotReader() {
     }
 
@@ -37,15 +40,14 @@ final class SpotReader {
 
     /** The zone a member says in words; the whole enclosure when it says none. */
     private static Zone zone(Section part, String key) {
-        String words = part.text(key);
+        String words = part.text(key, ALLOWED);
         List<Zone> zones = new ArrayList<>();
         for (String word : words.isEmpty() ? new String[0] : words.split(",", -1)) {
             String plain = word.strip().toLowerCase(Locale.ROOT).replace('-', ' ');
             Optional<Zone> zone = zone(plain);
             zone.ifPresent(zones::add);
             if (zone.isEmpty() && !BESIDE.contains(plain)) {
-                part.problem(key, "found " + Quoted.of(plain), Words.hint(plain, PLAIN) + "say one of " + String.join(", ", PLAIN)
-                        + " (with front, back, centre, floor, high, low, top), or give {\"along\", \"across\", \"above\"} with units, or \"not looked\"");
+                part.problem(key, "found " + Quoted.of(plain), Words.hint(plain, PLAIN) + ALLOWED);
             }
         }
         if (zones.stream().distinct().count() > 1) {

@@ -34,10 +34,7 @@ record SyntaxSlip(int offset, String found, String allowed) {
                     "close the quotes on the line they were opened on"),
             new Known("CTRL-CHAR", "there is a control character", "this looks like no text file; name a JSON file"),
             new Known("(non-standard) comment", "this is a comment", "JSON has none; remove it"),
-            new Known("Number value length", "this number has too many digits", "at most 40 are read"),
-            new Known("nesting depth", "objects and lists lie too deep in each other", "a setup has no more than five levels"),
-            new Known("String value length", "this text is too long", "at most 20000 characters are read"),
-            new Known("Name length", "this key is too long", "the keys of a setup are short words"));
+            new Known("nesting depth", "objects and lists lie too deep in each other", "a setup has no more than five levels"));
 
     static SyntaxSlip of(JsonProcessingException failure, JsonParser parser, SourceText text) {
         int offset = offset(failure, parser, text);

@@ -66,19 +66,21 @@ public final class Words {
         return StreamSupport.stream(words.spliterator(), false);
     }
 
-    /** Levenshtein distance: letters added, dropped or changed. */
+    /** Letters added, dropped, changed, or exchanged with their neighbour (optimal string alignment): what fingers do wrong. */
     private static int distance(String one, String other) {
-        int[] row = new int[other.length() + 1];
-        Arrays.setAll(row, i -> i);
-        for (int i = 1; i <= one.length(); i++) {
-            int diagonal = row[0];
-            row[0] = i;
-            for (int j = 1; j <= other.length(); j++) {
-                int changed = diagonal + (one.charAt(i - 1) == other.charAt(j - 1) ? 0 : 1);
-                diagonal = row[j];
-                row[j] = Math.min(changed, Math.min(row[j], row[j - 1]) + 1);
+        int[][] steps = new int[one.length() + 1][other.length() + 1];
+        for (int i = 0; i <= one.length(); i++) {
+            for (int j = 0; j <= other.length(); j++) {
+                steps[i][j] = i == 0 || j == 0 ? i + j : fewest(steps, one, other, i, j);
             }
         }
-        return row[other.length()];
+        return steps[one.length()][other.length()];
+    }
+
+    private static int fewest(int[][] steps, String one, String other, int i, int j) {
+        int changed = steps[i - 1][j - 1] + (one.charAt(i - 1) == other.charAt(j - 1) ? 0 : 1);
+        int fewest = Math.min(changed, Math.min(steps[i - 1][j], steps[i][j - 1]) + 1);
+        boolean isExchanged = i > 1 && j > 1 && one.charAt(i - 1) == other.charAt(j - 2) && one.charAt(i - 2) == other.charAt(j - 1);
+        return isExchanged ? Math.min(fewest, steps[i - 2][j - 2] + 1) : fewest;
     }
 }
