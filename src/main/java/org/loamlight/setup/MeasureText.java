@@ -60,6 +60,17 @@ final class MeasureText {
         }
     }
 
+    /** Reads an answer as it stands in the file: a text, or a plain number where there is no unit to forget. */
+    static Measure read(JsonValue value, Answer answer, Instrument instrument) throws NoMeasure {
+        if (value instanceof JsonValue.JsonText text) {
+            return read(text.text(), answer, instrument);
+        }
+        if (value instanceof JsonValue.JsonNumber number && answer == Answer.UV_INDEX) {
+            return read(number.literal(), answer, instrument);
+        }
+        throw new NoMeasure("found " + value.quoted(), "a text with number and unit is allowed, such as " + example(answer) + ", or \"not looked\"");
+    }
+
     /**
      * Reads one answer.
      *

@@ -268,22 +268,11 @@ public final class Section {
             return Measure.UNKNOWN;
         }
         try {
-            return MeasureText.read(measureText(value.get(), kind), kind, instrument);
+            return MeasureText.read(value.get(), kind, instrument);
         } catch (MeasureText.NoMeasure e) {
             problems.add(value.get(), e.getMessage(), e.allowed());
             return Measure.UNKNOWN;
         }
-    }
-
-    private static String measureText(JsonValue value, Answer kind) throws MeasureText.NoMeasure {
-        if (value instanceof JsonValue.JsonText text) {
-            return text.text();
-        }
-        if (value instanceof JsonValue.JsonNumber number && kind == Answer.UV_INDEX) {
-            return number.literal();
-        }
-        throw new MeasureText.NoMeasure("found " + value.quoted(),
-                "a text with number and unit is allowed, such as " + MeasureText.example(kind) + ", or \"not looked\"");
     }
 
     /** A calendar day, ISO 8601 ("2026-11-02"); empty when absent, not looked or after a problem. */

@@ -11,7 +11,12 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /** Damages a setup as people, editors, phones and disks do. The same seed makes the same damage. */
 final class Mutator {
@@ -22,20 +27,52 @@ final class Mutator {
         "lampropeltis-californiae", "pantherophis-guttatus", "permanent", "quarantine", "NaN", "Infinity", "null", "x".repeat(300)};
     private static final String[] LITERALS = {"0", "-0", "1", "-1", "2", "3.1", "1e999", "-1e999", "1e-999", "9".repeat(400), "0.1", "500", "1E400"};
 
+    /** Extremes among what is possible, by the unit a value ends with. */
+    private static final Map<String, List<String>> POSSIBLE = new TreeMap<>(Map.of("cm", List.of("1 cm", "0.1 cm", "1000 cm", "30 ± 0.001 cm", "0 to 900 cm", "33.333333333 cm"),
+            "mm", List.of("0 mm", "1000 mm", "0.5 mm", "6 mm ± 900 mm"), "in", List.of("0.4 in", "393 in", "4 ft 2 in"), "ft", List.of("32 ft", "0.1 ft"),
+            "°C", List.of("-60 °C", "400 °C", "24 °C ± 400 °C", "0 °C", "23 to 25 °C"), "°F", List.of("-76 °F", "750 °F", "78 ± 0.0001 °F"),
+            "%", List.of("0 %", "100 %", "60 % ± 100 %"), "W", List.of("0.1 W", "100000 W"), "g", List.of("0.1 g", "400000 g", "1 lb 4 oz")));
+    /** The words a member may be answered with, by its key. */
+    private static final Map<String, List<String>> WORDS = SchemaMembers.members().stream().filter(member -> !SchemaMembers.words(member).isEmpty())
+            .collect(Collectors.toMap(SchemaMembers.Member::key, member -> List.copyOf(SchemaMembers.words(member)), (one, other) -> other));
+
     private final Random random;
 
     Mutator(long seed) {
         this.random = new Random(seed);
     }
 
-    /** The text with one to three damages: most often in its tree, else in its bytes. */
+    /** The text with some answers left out or given otherwise, one time in three damaged in its tree, one in four in its bytes. */
     byte[] damaged(JsonNode setup) {
         ObjectNode copy = setup.deepCopy();
-        for (int i = random.nextInt(3); i >= 0; i--) {
+        for (int i = random.nextInt(6); i >= 0; i--) {
+            change(copy);
+        }
+        if (random.nextInt(3) == 0) {
             damage(copy);
         }
         byte[] bytes = withLiterals(copy.toString()).getBytes(StandardCharsets.UTF_8);
         return random.nextInt(4) == 0 ? damaged(bytes) : bytes;
+    }
+
+    /** Leaves a member out or answers it in another way that can be. */
+    private void change(ObjectNode root) {
+        if (anyContainer(root) instanceof ObjectNode object && !object.isEmpty()) {
+            String key = anyKey(object);
+            if (random.nextInt(3) == 0 && !Set.of("format", "animals", "name", "species", "of").contains(key)) {
+                object.remove(key);
+            } else {
+                possible(key, object.get(key)).ifPresent(value -> object.put(key, value));
+            }
+        }
+    }
+
+    private Optional<String> possible(String key, JsonNode value) {
+        List<String> words = WORDS.getOrDefault(key, List.of());
+        List<String> measures = POSSIBLE.entrySet().stream().filter(unit -> value.asText().endsWith(unit.getKey()) && Character.isDigit(value.asText().charAt(0)))
+                .findFirst().map(Map.Entry::getValue).orElse(List.of());
+        List<String> all = words.isEmpty() ? measures : words;
+        return all.isEmpty() ? Optional.empty() : Optional.of(all.get(random.nextInt(all.size())));
     }
 
     private void damage(ObjectNode root) {
