@@ -69,7 +69,7 @@ final class AuditCommand implements Callable<Integer> {
         Targets targets = targets();
         InputFile input = InputFile.read(setupFile);
         Knowledge knowledge = KnowledgeReader.builtIn();
-        Setup setup = SetupReader.read(input.name(), input.bytes(), knowledge.profiles().keySet());
+        Setup setup = SetupReader.read(input.name(), input.bytes(), knowledge.speciesNames());
         Audit audit = new Auditor(knowledge, RuleBase.load(knowledge)).audit(setup, day(setup));
         Ranking ranking = Ranking.of(audit.findings());
         deliver(audit, ranking, input, targets);

@@ -23,7 +23,7 @@ final class CheckCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Complaint, ProblemsFound {
         InputFile input = InputFile.read(setupFile);
-        Setup setup = SetupReader.read(input.name(), input.bytes(), KnowledgeReader.builtIn().profiles().keySet());
+        Setup setup = SetupReader.read(input.name(), input.bytes(), KnowledgeReader.builtIn().speciesNames());
         surroundings.out().println(input.name() + ": can be read; it answers " + setup.told().answers().size() + " questions about "
                 + setup.animals().size() + (setup.animals().size() == 1 ? " animal." : " animals."));
         return ExitCode.IN_ORDER;

@@ -1,9 +1,11 @@
 package org.loamlight.criterion;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.NoSuchElementException;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /**
  * Everything that was compiled from rules/.
@@ -17,6 +19,17 @@ import java.util.Optional;
  */
 public record Knowledge(String version, String sha256, Map<String, Criterion> criteria, Map<String, Profile> profiles,
         Map<String, Source> sources, List<Caution> cautions, List<String> limitRules) {
+
+    /** For each species id the names keepers use, the common one first. */
+    public Map<String, List<String>> speciesNames() {
+        Map<String, List<String>> names = new TreeMap<>();
+        profiles.forEach((id, profile) -> {
+            List<String> known = new ArrayList<>(List.of(profile.species().english(), profile.species().latin()));
+            known.addAll(profile.also());
+            names.put(id, known);
+        });
+        return names;
+    }
 
     /** The criterion of an id that is known to exist. */
     public Criterion criterion(String id) {

@@ -168,6 +168,14 @@ class MainTest {
     }
 
     @Test
+    void a_species_called_by_its_common_name_is_told_its_id() throws IOException {
+        Path common = folder.resolve("common.json");
+        Files.writeString(common, "{\"format\": 1, \"animals\": [{\"name\": \"Marl\", \"species\": \"corn snake\"}]}");
+        assertComplaint(run("audit", common.toString()), "pantherophis-guttatus");
+        assertComplaint(run("check", common.toString()), "pantherophis-guttatus");
+    }
+
+    @Test
     void bad_input_leaves_no_file() throws IOException {
         Path bad = folder.resolve("bad.json");
         Files.writeString(bad, "{\"format\": 1, \"animals\": [{\"name\": \"Marl\", \"species\": \"dragon\"}], \"enclosur\": {}}");
