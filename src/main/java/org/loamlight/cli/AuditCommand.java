@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.loamlight.criterion.Knowledge;
 import org.loamlight.criterion.KnowledgeReader;
@@ -16,6 +17,7 @@ import org.loamlight.evaluation.RuleBase;
 import org.loamlight.ranking.Ranking;
 import org.loamlight.report.JsonReport;
 import org.loamlight.report.TextReport;
+import org.loamlight.setup.JsonFile;
 import org.loamlight.setup.ProblemsFound;
 import org.loamlight.setup.Setup;
 import org.loamlight.setup.SetupReader;
@@ -111,13 +113,12 @@ final class AuditCommand implements Callable<Integer> {
 
     private void deliver(Audit audit, Ranking ranking, InputFile input, Targets targets) throws Complaint {
         Wording wording = new Wording(units.units(), audit.knowledge());
-        Beside<byte[]> workbook = Beside.start("workbook", () -> targets.workbook == null ? new byte[0] : workbook(audit, ranking, wording));
-        String json = jsonFile == null ? "" : JsonReport.of(audit, ranking, wording, input.sha256());
+        Optional<Beside<byte[]>> workbook = Optional.ofNullable(targets.workbook)
+                .map(file -> Beside.start("workbook", () -> workbook(audit, ranking, wording)));
+        String json = jsonFile == null ? "" : JsonReport.of(audit, ranking, wording, JsonFile.sha256(input.bytes()));
         String printed = TO_STDOUT.equals(jsonFile) ? json : TextReport.of(audit, ranking, wording);
         OutputFiles files = new OutputFiles();
-        if (targets.workbook != null) {
-            files.add(targets.workbook, workbook.result());
-        }
+        workbook.ifPresent(made -> files.add(targets.workbook, made.result()));
         if (targets.json != null) {
             files.add(targets.json, json.getBytes(StandardCharsets.UTF_8));
         }

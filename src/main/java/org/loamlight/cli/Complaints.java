@@ -9,10 +9,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.UnmatchedArgumentException;
 
-/**
- * Turns whatever ends a command early into words on stderr and an exit code. A class and no lambda: the classes of picocli
- * are in an old format, and an archive of classes takes those only as long as no lambda has been made of them.
- */
+/** Turns whatever ends a command early into words on stderr and an exit code. */
 final class Complaints implements IParameterExceptionHandler, IExecutionExceptionHandler {
     private final Surroundings surroundings;
 

@@ -5,9 +5,6 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import org.loamlight.setup.JsonFile;
 
 /**
@@ -39,15 +36,6 @@ record InputFile(String name, byte[] bytes) {
             return Path.of(name);
         } catch (InvalidPathException e) {
             throw new Complaint("\"" + name + "\" is no file name: " + e.getReason());
-        }
-    }
-
-    /** SHA-256 of the content, lower-case hexadecimal. */
-    String sha256() {
-        try {
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("Every Java platform has SHA-256", e);
         }
     }
 }

@@ -1,6 +1,5 @@
 package org.loamlight.criterion;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.NoSuchElementException;
@@ -23,11 +22,7 @@ public record Knowledge(String version, String sha256, Map<String, Criterion> cr
     /** For each species id the names keepers use, the common one first. */
     public Map<String, List<String>> speciesNames() {
         Map<String, List<String>> names = new TreeMap<>();
-        profiles.forEach((id, profile) -> {
-            List<String> known = new ArrayList<>(List.of(profile.species().english(), profile.species().latin()));
-            known.addAll(profile.also());
-            names.put(id, known);
-        });
+        profiles.forEach((id, profile) -> names.put(id, profile.names()));
         return names;
     }
 

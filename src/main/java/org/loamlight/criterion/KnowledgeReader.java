@@ -3,12 +3,9 @@ package org.loamlight.criterion;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -65,7 +62,7 @@ public final class KnowledgeReader {
      * @throws ProblemsFound with everything that is wrong in it
      */
     public static Knowledge read(byte[] bytes) throws ProblemsFound {
-        return read(bytes, sha256(bytes));
+        return read(bytes, JsonFile.sha256(bytes));
     }
 
     private static Knowledge read(byte[] bytes, String sha256) throws ProblemsFound {
@@ -80,14 +77,6 @@ public final class KnowledgeReader {
         document.reportUnasked();
         problems.throwIfAny();
         return knowledge;
-    }
-
-    private static String sha256(byte[] bytes) {
-        try {
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("Every Java platform has SHA-256", e);
-        }
     }
 
     private static String id(Profile profile) {

@@ -26,7 +26,7 @@ final class LimitReader {
         Topic topic = topic(limit);
         Optional<Bound> atLeast = bound(limit, "at-least", topic.unit());
         Optional<Bound> atMost = bound(limit, "at-most", topic.unit());
-        if (!isTold(limit, "at-least") && !isTold(limit, "at-most")) {
+        if (!limit.isAnswered("at-least") && !limit.isAnswered("at-most")) {
             limit.lacks("at-least", "give \"at-least\", \"at-most\" or both");
         }
         if (atLeast.isPresent() && atMost.isPresent() && isAbove(atLeast.get(), atMost.get(), topic.unit())) {
@@ -46,16 +46,10 @@ final class LimitReader {
 
     /** A word that must be there; null after a problem, which ends the reading of the file. */
     static <E extends Enum<E>> E must(Section at, String key, Class<E> type, String allowed) {
-        if (!isTold(at, key)) {
+        if (!at.isAnswered(key)) {
             at.lacks(key, allowed);
         }
         return at.choice(key, type, null);
-    }
-
-    /** "not looked" is an answer of keepers; knowledge that is not there must be left out. */
-    private static boolean isTold(Section at, String key) {
-        return at.member(key).filter(value -> !(value instanceof JsonValue.JsonText text && text.text().strip().equals(Section.NOT_LOOKED)))
-                .isPresent();
     }
 
     private static boolean isAbove(Bound one, Bound other, Unit unit) {

@@ -17,6 +17,11 @@ import java.util.stream.Stream;
 public record Profile(Species species, List<String> also, String note, Map<String, Citation> habits, List<Limit> limits,
         List<NotMeant> notMeant) {
 
+    /** Every name keepers use for the species, the common one first, then the scientific one. */
+    public List<String> names() {
+        return Stream.concat(Stream.of(species.english(), species.latin()), also.stream()).toList();
+    }
+
     /** The limits applied for a criterion; empty when there is none. */
     public Stream<Limit> chosen(String criterion) {
         return limits.stream().filter(limit -> limit.chosen() && limit.criterion().equals(criterion));

@@ -104,7 +104,6 @@ final class Cover {
     private double edgeUncertainty(Furnishing piece) {
         double told = Stream.of(piece.begins(), piece.ends(), piece.bottom(), piece.top(), piece.extent()).filter(Measure::isKnown)
                 .mapToDouble(Measure::standardUncertainty).max().orElse(0);
-        boolean inWords = piece.extent().isKnown() && !piece.place().along().isKnown() && !piece.begins().isKnown();
-        return inWords ? Conformance.combine(told, Conformance.fromHalfWidth(layout.length().value() / THIRDS / 2)) : told;
+        return layout.isPlacedInWords(piece) ? Conformance.combine(told, Conformance.fromHalfWidth(layout.length().value() / THIRDS / 2)) : told;
     }
 }

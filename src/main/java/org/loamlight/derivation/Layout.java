@@ -68,7 +68,7 @@ final class Layout {
 
     /** The third a spot lies in; empty when that cannot be told. */
     OptionalInt third(Spot spot) {
-        Measure position = axis == Axis.LENGTH ? spot.along() : spot.above();
+        Measure position = position(spot);
         if (position.isKnown()) {
             return length.isKnown() ? OptionalInt.of(thirdAt(position.value())) : OptionalInt.empty();
         }
@@ -112,12 +112,33 @@ final class Layout {
 
     /** The stretch of the axis a piece takes up; empty when that cannot be told. */
     Optional<Stretch> stretch(Furnishing piece) {
-        Measure from = axis == Axis.LENGTH ? piece.begins() : piece.bottom();
-        Measure to = axis == Axis.LENGTH ? piece.ends() : piece.top();
-        if (from.isKnown() && to.isKnown()) {
-            return Optional.of(new Stretch(Math.min(from.value(), to.value()), Math.max(from.value(), to.value())));
+        if (hasEdges(piece)) {
+            double one = from(piece).value();
+            double other = to(piece).value();
+            return Optional.of(new Stretch(Math.min(one, other), Math.max(one, other)));
         }
         return piece.extent().isKnown() ? middle(piece.place()).map(at -> around(at, piece.extent().value())) : Optional.empty();
+    }
+
+    /** Whether the stretch of a piece rests on a place said in words, so that it is known to its third only. */
+    boolean isPlacedInWords(Furnishing piece) {
+        return !hasEdges(piece) && !position(piece.place()).isKnown();
+    }
+
+    private boolean hasEdges(Furnishing piece) {
+        return from(piece).isKnown() && to(piece).isKnown();
+    }
+
+    private Measure from(Furnishing piece) {
+        return axis == Axis.LENGTH ? piece.begins() : piece.bottom();
+    }
+
+    private Measure to(Furnishing piece) {
+        return axis == Axis.LENGTH ? piece.ends() : piece.top();
+    }
+
+    private Measure position(Spot spot) {
+        return axis == Axis.LENGTH ? spot.along() : spot.above();
     }
 
     private static Stretch around(double middle, double extent) {
@@ -125,7 +146,7 @@ final class Layout {
     }
 
     private Optional<Double> middle(Spot spot) {
-        Measure position = axis == Axis.LENGTH ? spot.along() : spot.above();
+        Measure position = position(spot);
         if (position.isKnown()) {
             return Optional.of(position.value());
         }

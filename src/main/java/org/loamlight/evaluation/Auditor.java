@@ -105,8 +105,7 @@ public final class Auditor {
     }
 
     private static Set<Pair> asked(List<Pairs.Listed> listed) {
-        return listed.stream().filter(Pairs.Listed::applies).map(pair -> new Pair(pair.criterion().id(), pair.subject()))
-                .collect(Collectors.toSet());
+        return listed.stream().filter(Pairs.Listed::applies).map(Pairs.Listed::pair).collect(Collectors.toSet());
     }
 
     static void requireAsked(Statements statements, Set<Pair> asked) {

@@ -85,7 +85,7 @@ final class Closing {
 
     /** For each limit the one decision that counts: the worst of all places, or the best where one place suffices. */
     private List<Held> deciding(Pairs.Listed pair) {
-        Map<ResolvedLimit, List<Held>> byLimit = statements.held(new Pair(pair.criterion().id(), pair.subject()))
+        Map<ResolvedLimit, List<Held>> byLimit = statements.held(pair.pair())
                 .collect(Collectors.groupingBy(Held::limit));
         return byLimit.entrySet().stream().map(entry -> entry.getKey().where() == Where.SOMEWHERE
                 ? entry.getValue().stream().max(WORST_FIRST).orElseThrow() : entry.getValue().stream().min(WORST_FIRST).orElseThrow())
@@ -99,7 +99,7 @@ final class Closing {
     }
 
     private List<ResolvedLimit> wanted(Pairs.Listed pair) {
-        Set<ResolvedLimit> held = statements.held(new Pair(pair.criterion().id(), pair.subject())).map(Held::limit).collect(Collectors.toSet());
+        Set<ResolvedLimit> held = statements.held(pair.pair()).map(Held::limit).collect(Collectors.toSet());
         return pair.limits().limits().stream().filter(limit -> !held.contains(limit)).toList();
     }
 
@@ -137,8 +137,8 @@ final class Closing {
         Map<Pair, Finding> byPair = closed.stream().collect(Collectors.toMap(Finding::pair, Function.identity()));
         Set<Explains> real = new LinkedHashSet<>();
         for (Explains explains : statements.explains()) {
-            Finding cause = byPair.get(new Pair(explains.cause(), explains.causeSubject()));
-            Finding effect = byPair.get(new Pair(explains.effect(), explains.effectSubject()));
+            Finding cause = byPair.get(explains.causePair());
+            Finding effect = byPair.get(explains.effectPair());
             if (cause != null && effect != null && cause.result() == Result.NONCONFORMITY && effect.isOpen()) {
                 real.add(explains);
             }
@@ -150,13 +150,11 @@ final class Closing {
         List<Pair> effects = new ArrayList<>();
         List<Pair> causes = new ArrayList<>();
         for (Explains link : links) {
-            Pair cause = new Pair(link.cause(), link.causeSubject());
-            Pair effect = new Pair(link.effect(), link.effectSubject());
-            if (cause.equals(finding.pair())) {
-                effects.add(effect);
+            if (link.causePair().equals(finding.pair())) {
+                effects.add(link.effectPair());
             }
-            if (effect.equals(finding.pair())) {
-                causes.add(cause);
+            if (link.effectPair().equals(finding.pair())) {
+                causes.add(link.causePair());
             }
         }
         effects.sort(Comparator.comparing(Pair::key));

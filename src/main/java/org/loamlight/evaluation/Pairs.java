@@ -11,6 +11,7 @@ import org.loamlight.criterion.Knowledge;
 import org.loamlight.criterion.LimitResolver;
 import org.loamlight.criterion.Profile;
 import org.loamlight.criterion.Resolution;
+import org.loamlight.finding.Pair;
 import org.loamlight.setup.Setup;
 import org.loamlight.setup.Subject;
 import org.loamlight.setup.SubjectKind;
@@ -41,6 +42,10 @@ final class Pairs {
      * @param untold    whether the section its subjects stand in is not told at all
      */
     record Listed(Criterion criterion, Subject subject, Resolution limits, String notBecause, boolean untold) {
+        Pair pair() {
+            return new Pair(criterion.id(), subject);
+        }
+
         boolean applies() {
             return notBecause.isEmpty() && !untold;
         }

@@ -2,6 +2,8 @@ package org.loamlight.finding;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
+import org.loamlight.criterion.Citation;
 import org.loamlight.criterion.Criterion;
 import org.loamlight.criterion.Grade;
 import org.loamlight.criterion.ResolvedLimit;
@@ -56,6 +58,12 @@ public record Finding(Criterion criterion, Subject subject, Result result, Grade
             return result == Result.NONCONFORMITY ? 1 : 0;
         }
         return 1 - held.get(0).probability();
+    }
+
+    /** Where it stands what is asked: of the limits that decide or are wanted, else of the criterion. */
+    public List<Citation> citations() {
+        List<Citation> ofLimits = Stream.concat(deciding().map(Held::limit).stream(), wanted.stream()).map(ResolvedLimit::citation).toList();
+        return ofLimits.isEmpty() ? criterion.citations() : ofLimits;
     }
 
     /** Whether there is something to do or to find out. */

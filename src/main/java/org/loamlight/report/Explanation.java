@@ -58,14 +58,9 @@ public final class Explanation {
     }
 
     private Optional<Profile> find(String name) {
-        String wanted = name.strip().toLowerCase(Locale.ROOT);
-        return knowledge.profiles().values().stream().filter(profile -> names(profile).anyMatch(one -> one.toLowerCase(Locale.ROOT).equals(wanted)))
-                .findFirst();
-    }
-
-    private static Stream<String> names(Profile profile) {
-        Species species = profile.species();
-        return Stream.concat(Stream.of(species.id(), species.english(), species.latin()), profile.also().stream());
+        String wanted = name.strip();
+        return knowledge.profiles().values().stream().filter(profile -> wanted.equalsIgnoreCase(profile.species().id())
+                || profile.names().stream().anyMatch(wanted::equalsIgnoreCase)).findFirst();
     }
 
     private Profile profile(String species) {

@@ -8,7 +8,6 @@ import org.loamlight.criterion.Knowledge;
 import org.loamlight.criterion.Limit;
 import org.loamlight.criterion.Profile;
 import org.loamlight.criterion.Standing;
-import org.loamlight.setup.Words;
 import org.loamlight.wording.Units;
 import org.loamlight.wording.Wording;
 
@@ -126,7 +125,7 @@ public final class RuleIndex {
     private void standings() {
         paragraph("## " + say("standings.title"));
         Stream.of(Standing.values()).forEach(standing -> bullet(wording.standing(standing) + ": "
-                + wording.sentence("standing." + Words.of(standing).replace(' ', '-') + ".explained")));
+                + wording.standingExplained(standing)));
         text.append('\n');
     }
 

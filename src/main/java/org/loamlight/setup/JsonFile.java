@@ -6,7 +6,10 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.StreamReadConstraints;
 import java.io.IOException;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
+import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -50,6 +53,15 @@ public final class JsonFile {
             return read(SourceText.of(bytes), problems);
         } catch (SourceText.NotText e) {
             throw broken(problems, e.at(), e.getMessage(), "name a JSON file, saved as UTF-8 text");
+        }
+    }
+
+    /** SHA-256 of a file as results and knowledge name it, lower-case hexadecimal. */
+    public static String sha256(byte[] bytes) {
+        try {
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("Every Java platform has SHA-256", e);
         }
     }
 

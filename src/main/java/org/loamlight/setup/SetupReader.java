@@ -53,20 +53,16 @@ public final class SetupReader {
         Section document = Section.document(value, problems, told);
         document.text("$schema");
         format(document);
+        // What is told is known when everything before it has been read, so it comes last.
         Setup setup = new Setup(document.text("title", LONGEST_LINE), document.day("on"), purpose(document), animals(document),
                 document.section("enclosure", SetupReader::enclosure), document.section("room", SetupReader::room),
                 document.named("heaters", SetupReader::heater), document.named("lamps", SetupReader::lamp),
                 document.present("substrate", SetupReader::substrate),
                 document.named("furnishings", SetupReader::furnishing),
                 document.present("water", SetupReader::water),
-                document.named("readings", SetupReader::reading), document.section("care", SetupReader::care), new Told(Map.of()));
+                document.named("readings", SetupReader::reading), document.section("care", SetupReader::care), new Told(told));
         document.reportUnasked();
-        return withTold(setup);
-    }
-
-    private Setup withTold(Setup setup) {
-        return new Setup(setup.title(), setup.on(), setup.purpose(), setup.animals(), setup.enclosure(), setup.room(), setup.heaters(),
-                setup.lamps(), setup.substrate(), setup.furnishings(), setup.water(), setup.readings(), setup.care(), new Told(told));
+        return setup;
     }
 
     private static void format(Section document) {

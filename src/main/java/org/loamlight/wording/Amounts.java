@@ -69,11 +69,28 @@ final class Amounts {
 
     /** The value as {@link #value(Quantity)} prints it, back in the topic's unit. */
     double printed(Quantity quantity) {
+        return shown(quantity.topic()).convert(shownValue(quantity), quantity.topic().unit());
+    }
+
+    private BigDecimal shownValue(Quantity quantity) {
         Unit unit = shown(quantity.topic());
         BigDecimal value = converted(quantity.amount(), unit);
-        BigDecimal printed = quantity.uncertainty() == 0 ? rounded(value, unit, RoundingMode.HALF_EVEN)
+        return quantity.uncertainty() == 0 ? rounded(value, unit, RoundingMode.HALF_EVEN)
                 : value.setScale(digit(quantity, unit), RoundingMode.HALF_EVEN);
-        return unit.convert(printed, quantity.topic().unit());
+    }
+
+    /** The digits of {@link #value(Quantity)} without its unit: "31 ± 2". */
+    String number(Quantity quantity) {
+        String value = shownValue(quantity).toPlainString();
+        Unit unit = shown(quantity.topic());
+        return quantity.uncertainty() == 0 ? value
+                : value + " ± " + expanded(quantity, unit).setScale(digit(quantity, unit), RoundingMode.HALF_EVEN).toPlainString();
+    }
+
+    /** The unit of {@link #value(Quantity)} as it stands behind its first number; empty for plain numbers. */
+    String unit(Quantity quantity) {
+        BigDecimal value = shownValue(quantity);
+        return text(value, shown(quantity.topic())).substring(value.toPlainString().length()).strip();
     }
 
     private static BigDecimal expanded(Quantity quantity, Unit unit) {

@@ -18,7 +18,6 @@ import org.loamlight.criterion.ResolvedLimit;
 import org.loamlight.criterion.Standing;
 import org.loamlight.evaluation.Audit;
 import org.loamlight.finding.Finding;
-import org.loamlight.finding.Held;
 import org.loamlight.finding.Result;
 import org.loamlight.quantity.Amount;
 import org.loamlight.quantity.Method;
@@ -72,6 +71,16 @@ public final class Wording {
         return amounts.value(quantity);
     }
 
+    /** The digits of {@link #value} without its unit: "31 ± 2". */
+    public String number(Quantity quantity) {
+        return amounts.number(quantity);
+    }
+
+    /** The unit of {@link #value}: "°C", "days"; empty for plain numbers. */
+    public String unit(Quantity quantity) {
+        return amounts.unit(quantity);
+    }
+
     /** What a quantity is about: "air temperature by day". */
     public String topic(Topic topic) {
         return Sentences.of("topic." + topic.id());
@@ -113,6 +122,11 @@ public final class Wording {
     /** How firmly something is known: read, secondary, common practice, judgement, from memory. */
     public String standing(Standing standing) {
         return ofConstant("standing.", standing);
+    }
+
+    /** What that standing means: "the passage itself was read". */
+    public String standingExplained(Standing standing) {
+        return Sentences.of("standing." + id(standing) + ".explained");
     }
 
     /** How evidence was got: "measured", "from a model only". */
@@ -199,6 +213,11 @@ public final class Wording {
         return Limits.firstParagraph(finding.criterion().page().measure());
     }
 
+    /** Why it matters, the first paragraph of the page; may be empty. */
+    public String why(Finding finding) {
+        return Limits.firstParagraph(finding.criterion().page().why());
+    }
+
     /** What is not known, in words: "the total length of Bracken"; for an undecided finding the value to read again. */
     public String whatToFindOut(Finding finding) {
         return evidence.whatToFindOut(finding);
@@ -219,9 +238,7 @@ public final class Wording {
 
     /** Where it stands, in full, with its standing: of the limits that decide or are wanted, else of the criterion. */
     public List<String> sources(Finding finding) {
-        List<Citation> cited = Stream.concat(finding.deciding().stream().map(Held::limit), finding.wanted().stream())
-                .map(ResolvedLimit::citation).toList();
-        return (cited.isEmpty() ? finding.criterion().citations() : cited).stream().map(this::source).distinct().toList();
+        return finding.citations().stream().map(this::source).distinct().toList();
     }
 
     /** One citation in full: "authors, year, title, clause (standing)". */

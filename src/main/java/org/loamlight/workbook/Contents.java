@@ -9,11 +9,9 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.loamlight.criterion.Citation;
 import org.loamlight.criterion.ResolvedLimit;
 import org.loamlight.evaluation.Audit;
 import org.loamlight.finding.Finding;
-import org.loamlight.finding.Held;
 import org.loamlight.finding.Pair;
 import org.loamlight.quantity.Place;
 import org.loamlight.quantity.Quantity;
@@ -40,7 +38,7 @@ final class Contents {
         this.wording = wording;
         this.sources = new CitedSources(audit.knowledge(), wording);
         ranking.toDo().forEach(finding -> numbers.put(finding.pair(), numbers.size() + 1));
-        Stream.of(ranking.toDo(), ranking.toFindOut(), ranking.right()).flatMap(List::stream).forEach(one -> sources.cite(citations(one)));
+        Stream.of(ranking.toDo(), ranking.toFindOut(), ranking.right()).flatMap(List::stream).forEach(one -> sources.cite(one.citations()));
     }
 
     Audit audit() {
@@ -103,14 +101,7 @@ final class Contents {
 
     /** Where it stands and how firmly it is known, by the numbers of the sheet of sources: "S2: clause 4 (read)". */
     String sources(Finding finding) {
-        return citations(finding).stream().map(sources::reference).distinct().collect(Collectors.joining("\n"));
-    }
-
-    /** Of the limits that decide or are wanted, else of the criterion. */
-    static List<Citation> citations(Finding finding) {
-        List<Citation> ofLimits = Stream.concat(finding.deciding().stream().map(Held::limit), finding.wanted().stream())
-                .map(ResolvedLimit::citation).toList();
-        return ofLimits.isEmpty() ? finding.criterion().citations() : ofLimits;
+        return finding.citations().stream().map(sources::reference).distinct().collect(Collectors.joining("\n"));
     }
 
     /** With a capital letter at the beginning. */

@@ -45,7 +45,7 @@ final class Findings {
 
     private List<String> toFindOut(Finding finding) {
         return List.of(question(finding), contents.where(finding), wording.instrument(finding), wording.howToMeasure(finding),
-                firstParagraph(finding.criterion().page().why()), wording.grade(finding.grade()), "", "", "");
+                wording.why(finding), wording.grade(finding.grade()), "", "", "");
     }
 
     /** What is not known, and for which point; for a value too close to its limit the value as well. */
@@ -54,10 +54,6 @@ final class Findings {
                 ? "Read again, more exactly: " + wording.whatToFindOut(finding) + ". Now: " + wording.found(finding)
                 : Contents.capitalized(wording.whatToFindOut(finding));
         return asked + "\nFor: " + finding.criterion().title() + contents.becauseOfChecklist(finding);
-    }
-
-    private static String firstParagraph(String prose) {
-        return prose.lines().findFirst().orElse("");
     }
 
     Listing right() {

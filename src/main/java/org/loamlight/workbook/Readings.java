@@ -3,8 +3,6 @@ package org.loamlight.workbook;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.loamlight.finding.Voided;
 import org.loamlight.quantity.Quantity;
@@ -13,9 +11,6 @@ import org.loamlight.wording.Wording;
 
 /** The sheet of every value the audit rests on. */
 final class Readings {
-    /** A value in print: number, unit, and both again after the plus-minus sign. */
-    private static final Pattern VALUE = Pattern.compile("(-?[0-9.]+)(?: ([^±]+?))?(?: ± ([0-9.]+)(?: .+)?)?");
-
     private final Contents contents;
     private final Wording wording;
     private final Set<Quantity> voided;
@@ -38,20 +33,9 @@ final class Readings {
     }
 
     private List<String> row(Quantity quantity, int number) {
-        Matcher value = VALUE.matcher(wording.value(quantity));
-        return List.of(String.valueOf(number), wording.topic(quantity.topic()), wording.place(quantity.place()), number(value, quantity),
-                unit(value), how(quantity), wording.sentence("method." + quantity.origin().method().id()), quantity.origin().on());
-    }
-
-    private String number(Matcher value, Quantity quantity) {
-        if (!value.matches()) {
-            return wording.value(quantity);
-        }
-        return value.group(3) == null ? value.group(1) : value.group(1) + " ± " + value.group(3);
-    }
-
-    private static String unit(Matcher value) {
-        return value.matches() && value.group(2) != null ? value.group(2) : "number";
+        String unit = wording.unit(quantity);
+        return List.of(String.valueOf(number), wording.topic(quantity.topic()), wording.place(quantity.place()), wording.number(quantity),
+                unit.isEmpty() ? "number" : unit, how(quantity), wording.method(quantity.origin().method()), quantity.origin().on());
     }
 
     private String how(Quantity quantity) {

@@ -3,7 +3,6 @@ package org.loamlight.workbook;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.loamlight.criterion.Grade;
@@ -109,7 +108,7 @@ final class Summary {
         say("What ± means", "The true value lies between the two ends with about 95 % certainty (k = 2). "
                 + "A limit that lies between them may be kept or not.");
         say("What the standings mean", Arrays.stream(Standing.values())
-                .map(standing -> wording.standing(standing) + ": " + wording.sentence("standing." + id(standing) + ".explained"))
+                .map(standing -> wording.standing(standing) + ": " + wording.standingExplained(standing))
                 .collect(Collectors.joining("\n")));
     }
 
@@ -120,9 +119,5 @@ final class Summary {
             case MINOR -> "less than the animal needs, without lasting harm";
             case IMPROVEMENT -> "nothing is wrong; this would do the animal good";
         };
-    }
-
-    private static String id(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }
