@@ -45,7 +45,7 @@ class ArchitectureTest {
 
     private static final List<Layer> LAYERS = List.of(
             new Layer("quantity", Set.of(), ""),
-            new Layer("physics", Set.of(), "org.apache.commons.numbers"),
+            new Layer("physics", Set.of(), "org.apache.commons.numbers|org.shredzone.commons.suncalc"),
             new Layer("setup", Set.of("quantity"), JACKSON),
             new Layer("criterion", Set.of("quantity", "setup"), JACKSON),
             new Layer("derivation", Set.of("setup", "physics", "quantity"), ""),

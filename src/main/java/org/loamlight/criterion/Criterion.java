@@ -21,17 +21,18 @@ import org.loamlight.setup.SubjectKind;
  * @param reads       every question it looks at; an answer taken away must turn conformity into no evidence
  * @param quantities  topics its limits are about; empty when it is judged by its rules
  * @param heldByRule  whether its own rule compares with the limits, so that the general rules leave them alone
+ * @param informs    whether it only tells the values of its topics and judges nothing
  * @param cautions    ids of cautions that go with it
  * @param rules       names of its rules; empty when it is judged by limits alone
  */
 public record Criterion(String id, String title, Need need, Grade grade, Map<String, Grade> grades, SubjectKind subject,
         List<Condition> appliesWhen, Set<Purpose> purposes, List<String> needs, List<String> reads, List<Topic> quantities,
-        boolean heldByRule, DecisionRule decision, List<Citation> citations, List<String> cautions, String since, Page page,
+        boolean heldByRule, boolean informs, DecisionRule decision, List<Citation> citations, List<String> cautions, String since, Page page,
         List<String> rules) {
 
     /** Whether the general limit rules judge it. */
     public boolean isLimit() {
-        return !quantities.isEmpty() && !heldByRule;
+        return !quantities.isEmpty() && !heldByRule && !informs;
     }
 
     /** The grade of a rule variant; the usual one when it has none of its own. */

@@ -115,7 +115,8 @@ public final class KnowledgeReader {
                 must(criterion, "need", Need.class), must(criterion, "grade", Grade.class), grades(criterion),
                 must(criterion, "subject", SubjectKind.class), List.copyOf(criterion.choices("applies-when", Condition.class)),
                 purposes(criterion), criterion.texts("needs"), criterion.texts("reads"), topics(criterion),
-                criterion.stated("held-by-rule") == Stated.YES, criterion.choice("decision", DecisionRule.class, DecisionRule.SIMPLE),
+                criterion.stated("held-by-rule") == Stated.YES, criterion.stated("informs") == Stated.YES,
+                criterion.choice("decision", DecisionRule.class, DecisionRule.SIMPLE),
                 criterion.unnamed("sources", LimitReader::citation), criterion.texts("cautions"),
                 criterion.requiredText("since", "the version it came with"), criterion.section("page", KnowledgeReader::page),
                 criterion.texts("rules"));

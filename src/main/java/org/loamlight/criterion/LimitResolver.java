@@ -118,6 +118,8 @@ public final class LimitResolver {
             case BODY_MASS -> one.animal.mass();
             case HEAD_WIDTH -> one.animal.headWidth();
             case LAMP_MINIMUM_DISTANCE -> lampMinimum(one.subject);
+            case STAND_RATING -> setup.enclosure().build().carries();
+            case OUTLET_RATING -> setup.electrical().outlet();
         };
     }
 

@@ -1,5 +1,6 @@
 package org.loamlight.derivation;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -22,12 +23,22 @@ public final class Derivation {
         this.setup = setup;
     }
 
-    /** Every quantity the setup gives, in a fixed order; empty when it tells nothing measurable. */
-    public static List<Quantity> quantities(Setup setup, Axis axis) {
+    /**
+     * Every quantity the setup gives, in a fixed order; empty when it tells nothing measurable.
+     *
+     * @param on     day of the audit
+     * @param wanted what the animals want, for values computed towards a limit
+     */
+    public static List<Quantity> quantities(Setup setup, Axis axis, LocalDate on, Wanted wanted) {
         Layout layout = Layout.of(setup, axis);
         Derivation plain = new Derivation(setup);
-        return Stream.of(plain.sizes(), plain.care(), plain.masses(), plain.gaps(), new Cover(setup, layout).quantities(),
-                new Readings(setup, layout).quantities(), new UvAtRest(setup).quantities()).flatMap(List::stream).toList();
+        List<Quantity> read = new Readings(setup, layout).quantities();
+        return Stream.of(plain.sizes(), plain.care(), plain.masses(), plain.gaps(), new Cover(setup, layout).quantities(), read,
+                new UvAtRest(setup).quantities(), new Ultraviolet(setup, layout, wanted).quantities(),
+                new Climate(setup, wanted, read).quantities(), new Moisture(setup, layout, read).quantities(),
+                new Loads(setup).quantities(), new Plan(setup).quantities(), new Resting(setup).quantities(),
+                new Heaters(setup).quantities(), new Feeding(setup, read).quantities(), new DayAndNight(setup, on).quantities(),
+                new Power(setup).quantities()).flatMap(List::stream).toList();
     }
 
     private List<Quantity> sizes() {

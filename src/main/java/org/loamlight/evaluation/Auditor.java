@@ -13,6 +13,7 @@ import org.loamlight.criterion.Knowledge;
 import org.loamlight.criterion.Lives;
 import org.loamlight.derivation.Axis;
 import org.loamlight.derivation.Derivation;
+import org.loamlight.derivation.Wanted;
 import org.loamlight.finding.Applies;
 import org.loamlight.finding.Explains;
 import org.loamlight.finding.Fault;
@@ -51,13 +52,21 @@ public final class Auditor {
      * @throws AuditFailure when a rule fails, the rules do not come to rest, or state something about a pair nobody asked for
      */
     public Audit audit(Setup setup, LocalDate on) {
-        List<Quantity> quantities = Derivation.quantities(setup, axis(setup));
         Pairs pairs = new Pairs(setup, knowledge);
         List<Pairs.Listed> listed = pairs.all();
+        List<Quantity> quantities = Derivation.quantities(setup, axis(setup), on, wanted(listed));
         Statements statements = evaluate(setup, quantities, listed);
         requireAsked(statements, asked(listed));
-        List<Finding> findings = new Closing(pairs, statements).close(listed);
+        List<Finding> findings = new Closing(pairs, statements, quantities).close(listed);
         return new Audit(setup, on, knowledge, quantities, findings);
+    }
+
+    /** What the animals want, for values that are computed towards a limit: hours until the air is too cold. */
+    private static Wanted wanted(List<Pairs.Listed> listed) {
+        Wanted.Builder wanted = new Wanted.Builder();
+        listed.stream().filter(Pairs.Listed::applies).flatMap(pair -> pair.limits().limits().stream())
+                .forEach(limit -> wanted.add(limit.topic(), limit.low(), limit.high()));
+        return wanted.build();
     }
 
     private Axis axis(Setup setup) {
@@ -91,7 +100,7 @@ public final class Auditor {
         });
         facts.addAll(quantities);
         List.<Collection<?>>of(setup.animals(), setup.enclosure().openings(), setup.heaters(), setup.lamps(), setup.furnishings(),
-                setup.readings(), List.of(setup.enclosure(), setup.room(), setup.care())).forEach(facts::addAll);
+                setup.readings(), List.of(setup.enclosure(), setup.room(), setup.care(), setup.electrical())).forEach(facts::addAll);
         setup.substrate().ifPresent(facts::add);
         setup.water().ifPresent(facts::add);
         setup.animals().stream().map(animal -> knowledge.profile(animal.species()).species()).distinct().forEach(facts::add);

@@ -40,9 +40,11 @@ final class Closing {
 
     private final Pairs pairs;
     private final Statements statements;
+    private final List<Quantity> quantities;
 
-    Closing(Pairs pairs, Statements statements) {
+    Closing(Pairs pairs, Statements statements, List<Quantity> quantities) {
         this.pairs = pairs;
+        this.quantities = quantities;
         this.statements = statements;
     }
 
@@ -75,7 +77,11 @@ final class Closing {
         if (!missing.isEmpty()) {
             return draft.noEvidence(missing, wanted, held, voided(wanted));
         }
-        return held.isEmpty() ? draft.conforming() : draft.held(held);
+        return held.isEmpty() ? draft.conforming(told(pair.criterion())) : draft.held(held);
+    }
+
+    private List<Quantity> told(Criterion criterion) {
+        return criterion.informs() ? quantities.stream().filter(one -> criterion.quantities().contains(one.topic())).toList() : List.of();
     }
 
     /** That a limit is kept nowhere can be said only when nothing is missing; that it is not kept somewhere, at once. */

@@ -29,8 +29,9 @@ record Draft(Criterion criterion, Subject subject) {
         return finding(Result.NOT_APPLICABLE, criterion.grade(), new Evidence(), reason);
     }
 
-    Finding conforming() {
-        return finding(Result.CONFORMITY, criterion.grade(), new Evidence(), "");
+    /** @param told the values a criterion that only informs has to tell; empty for others */
+    Finding conforming(List<Quantity> told) {
+        return finding(Result.CONFORMITY, criterion.grade(), new Evidence(List.of(), List.of(), told.stream().sorted(EVIDENCE).toList()), "");
     }
 
     /** Several matches for one pair are one finding; the gravest variant gives the grade. */

@@ -70,16 +70,20 @@ final class Pairs {
     }
 
     private Listed listed(Criterion criterion, Subject subject) {
-        Resolution resolution = criterion.quantities().isEmpty() ? new Resolution(List.of(), Set.of())
+        Resolution resolution = isWithoutLimits(criterion) ? new Resolution(List.of(), Set.of())
                 : limits.resolve(criterion, subject);
         boolean untold = !isTold(criterion.subject());
         return new Listed(criterion, subject, resolution, untold ? generalReason(criterion, subject) : reason(criterion, subject, resolution),
                 untold);
     }
 
+    private static boolean isWithoutLimits(Criterion criterion) {
+        return criterion.quantities().isEmpty() || criterion.informs();
+    }
+
     private String reason(Criterion criterion, Subject subject, Resolution resolution) {
         String general = generalReason(criterion, subject);
-        boolean withoutLimit = general.isEmpty() && !criterion.quantities().isEmpty() && resolution.isEmpty();
+        boolean withoutLimit = general.isEmpty() && !isWithoutLimits(criterion) && resolution.isEmpty();
         return withoutLimit ? NO_LIMIT : general;
     }
 

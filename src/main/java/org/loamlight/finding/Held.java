@@ -24,6 +24,9 @@ public record Held(String criterion, Subject subject, Quantity quantity, Resolve
         double uncertainty = Conformance.combine(quantity.uncertainty(), limit.uncertainty());
         double probability = Conformance.probability(quantity.value(), uncertainty, limit.low(), limit.high());
         Decision decision = limit.decision() == DecisionRule.SIMPLE ? simple(quantity, limit) : guarded(probability, quantity);
+        if (decision == Decision.INSIDE && quantity.origin().method() == Method.ESTIMATED) {
+            decision = Decision.UNDECIDED;
+        }
         return new Held(limit.criterion(), limit.subject(), quantity, limit, decision, probability);
     }
 
@@ -39,9 +42,13 @@ public record Held(String criterion, Subject subject, Quantity quantity, Resolve
         return probability >= CONFORMS_FROM && quantity.origin().method() != Method.MODELLED ? Decision.INSIDE : Decision.UNDECIDED;
     }
 
-    /** The grade of this shortfall: the limit's, but never more than MAJOR on a model alone. */
+    /** The grade of this shortfall: the limit's, but never more than MAJOR on a model alone, nor more than MINOR on an estimate. */
     public Grade grade() {
-        return quantity.origin().method() == Method.MODELLED ? limit.grade().milder(Grade.MAJOR) : limit.grade();
+        return switch (quantity.origin().method()) {
+            case MODELLED -> limit.grade().milder(Grade.MAJOR);
+            case ESTIMATED -> limit.grade().milder(Grade.MINOR);
+            default -> limit.grade();
+        };
     }
 
     /** How far the value lies outside, in the topic's unit; 0 inside. */

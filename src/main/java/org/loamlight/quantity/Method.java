@@ -13,7 +13,9 @@ public enum Method {
     /** Said by somebody, printed on a package. */
     STATED,
     /** A model without a reading behind it. */
-    MODELLED;
+    MODELLED,
+    /** What is usual for things of its kind, nothing about this one: never enough for a conformity. */
+    ESTIMATED;
 
     public String id() {
         return name().toLowerCase(Locale.ROOT);

@@ -33,7 +33,83 @@ public enum Topic {
     UV_INDEX(Unit.UV_INDEX, Unit.UV_INDEX),
     /** Lamp to the closest place where the animal can rest. */
     LAMP_DISTANCE(Unit.CENTIMETRE, Unit.INCH),
-    OPENING_GAP(Unit.MILLIMETRE, Unit.INCH);
+    OPENING_GAP(Unit.MILLIMETRE, Unit.INCH),
+    /** Lowest room temperature of the year. */
+    COLDEST_ROOM(Unit.CELSIUS, Unit.FAHRENHEIT),
+    /** Highest room temperature of the year. */
+    HOTTEST_ROOM(Unit.CELSIUS, Unit.FAHRENHEIT),
+    /** Mean air of the enclosure in the coldest room, everything that heats by day full on. */
+    COLD_ROOM_AIR_BY_DAY(Unit.CELSIUS, Unit.FAHRENHEIT),
+    /** Mean air of the enclosure in the coldest room, everything that may heat by night full on. */
+    COLD_ROOM_AIR_BY_NIGHT(Unit.CELSIUS, Unit.FAHRENHEIT),
+    /** Mean air of the enclosure in the hottest room, its thermostats working. */
+    HOT_ROOM_AIR_BY_DAY(Unit.CELSIUS, Unit.FAHRENHEIT),
+    /** Mean air of the enclosure in the hottest room when control fails full on. */
+    RUNAWAY_AIR(Unit.CELSIUS, Unit.FAHRENHEIT),
+    /** Surface of the basking place or heater when control fails full on in the hottest room. */
+    RUNAWAY_SURFACE(Unit.CELSIUS, Unit.FAHRENHEIT),
+    /** From control failing until the air reaches what the animal must not be exposed to. */
+    RUNAWAY_HOURS(Unit.HOUR, Unit.HOUR),
+    /** From the power going out in the coldest room until the air falls to the night minimum. */
+    OUTAGE_HOURS(Unit.HOUR, Unit.HOUR),
+    /** Power that holds the day air in the coldest room. */
+    NEEDED_POWER(Unit.WATT, Unit.WATT),
+    /** How often the air of the enclosure is exchanged. */
+    AIR_CHANGES(Unit.PER_HOUR, Unit.PER_HOUR),
+    /** Hottest surface of a heater, or of its cover, that the animal can touch. */
+    HEATER_SURFACE(Unit.CELSIUS, Unit.FAHRENHEIT),
+    /** Heater to the nearest place where the animal can lie or stand. */
+    HEATER_DISTANCE(Unit.CENTIMETRE, Unit.INCH),
+    /** Warmed patch over the area of the resting animal. */
+    BASKING_PATCH(Unit.PERCENT, Unit.PERCENT),
+    /** Share of the axis that gets more than a trace of ultraviolet. */
+    UV_LIT_SHARE(Unit.PERCENT, Unit.PERCENT),
+    /** Farthest a lit place is from shade. */
+    SHADE_DISTANCE(Unit.CENTIMETRE, Unit.INCH),
+    /** Lowest height of a lamp above the closest resting place that keeps its index within the zone. */
+    LAMP_HEIGHT_LEAST(Unit.CENTIMETRE, Unit.INCH),
+    /** Greatest height of a lamp above the closest resting place that keeps its index within the zone. */
+    LAMP_HEIGHT_MOST(Unit.CENTIMETRE, Unit.INCH),
+    /** Hours of light in a day, as set. */
+    LIGHT_HOURS(Unit.HOUR, Unit.HOUR),
+    /** Sunrise to sunset at the latitude on the day of the audit. */
+    NATURAL_DAY_LENGTH(Unit.HOUR, Unit.HOUR),
+    /** Relative humidity the air has right at the coldest inside surface by night; above 100 % water condenses. */
+    PANE_HUMIDITY_BY_NIGHT(Unit.PERCENT, Unit.PERCENT),
+    DEW_POINT(Unit.CELSIUS, Unit.FAHRENHEIT),
+    /** Relative humidity the same air has elsewhere in the enclosure, at the temperature read there. */
+    IMPLIED_HUMIDITY(Unit.PERCENT, Unit.PERCENT),
+    /** Water that must evaporate in a day to hold the humidity read. */
+    WATER_PER_DAY(Unit.LITRE, Unit.US_GALLON),
+    SUBSTRATE_VOLUME(Unit.LITRE, Unit.US_GALLON),
+    /** Loose volume to buy for the depth there is. */
+    SUBSTRATE_TO_BUY(Unit.LITRE, Unit.US_GALLON),
+    /** Mass of the substrate as moist as it is. */
+    SUBSTRATE_MASS(Unit.KILOGRAM, Unit.POUND),
+    /** Mass of substrate, furnishings, water and enclosure together. */
+    TOTAL_LOAD(Unit.KILOGRAM, Unit.POUND),
+    /** Share of the floor that is covered. */
+    COVER_SHARE(Unit.PERCENT, Unit.PERCENT),
+    /** Farthest a place on the floor is from cover. */
+    REFUGE_DISTANCE(Unit.CENTIMETRE, Unit.INCH),
+    /** Floor of a hide over the area of the coiled animal. */
+    HIDE_ROOM(Unit.PERCENT, Unit.PERCENT),
+    /** Narrowest way into a hide. */
+    HIDE_ENTRANCE(Unit.MILLIMETRE, Unit.INCH),
+    /** Mass of one meal over body mass. */
+    MEAL_SHARE(Unit.PERCENT, Unit.PERCENT),
+    FEEDING_INTERVAL(Unit.DAY, Unit.DAY),
+    /** Energy of the feeding plan over maintenance. */
+    ENERGY_INTAKE(Unit.PERCENT, Unit.PERCENT),
+    /** Everything electrical together, full on. */
+    CONNECTED_POWER(Unit.WATT, Unit.WATT),
+    OUTLET_CURRENT(Unit.AMPERE, Unit.AMPERE),
+    ENERGY_PER_DAY(Unit.KILOWATT_HOUR, Unit.KILOWATT_HOUR),
+    /** In thirty days. */
+    ENERGY_PER_MONTH(Unit.KILOWATT_HOUR, Unit.KILOWATT_HOUR),
+    COST_PER_DAY(Unit.MONEY, Unit.MONEY),
+    /** In thirty days. */
+    COST_PER_MONTH(Unit.MONEY, Unit.MONEY);
 
     private final Unit unit;
     private final Unit unitInUs;

@@ -46,7 +46,7 @@ public final class RuleIndex {
         paragraph(say("generated"));
         long byLimit = criteria.stream().filter(Criterion::isLimit).count();
         paragraph(say("counts", criteria.size(), byLimit, criteria.size() - byLimit));
-        Stream.of("simple", "guarded", "rules-and-limit", "rules").forEach(how -> bullet(wording.sentence("judged." + how + ".explained")));
+        Stream.of("simple", "guarded", "rules-and-limit", "rules", "informs").forEach(how -> bullet(wording.sentence("judged." + how + ".explained")));
         criteria.stream().map(Criterion::topic).distinct().forEach(this::topic);
         return text.toString();
     }

@@ -10,9 +10,10 @@ import java.util.Optional;
  * @param length    total length (cm)
  * @param mass      body mass (g)
  * @param headWidth widest part of the head (mm)
+ * @param diet      what it is fed
  * @param since     since when it lives in this enclosure; empty when it has not moved in or this is not told
  */
-public record Animal(String name, String species, Stage stage, Sex sex, Measure length, Measure mass, Measure headWidth,
+public record Animal(String name, String species, Stage stage, Sex sex, Measure length, Measure mass, Measure headWidth, Diet diet,
         Provenance provenance, Optional<LocalDate> since) {
 
     /** Whether it lived in the enclosure on that day. */

@@ -30,6 +30,26 @@ public enum Answer {
     INTERVAL(Unit.DAY, 0.01, 3_700, 0, 0.10),
     /** Rated power as printed: ±5 %. */
     POWER(Unit.WATT, 0.1, 100_000, 0, 0.05),
+    /** Thickness of a pane by ruler: ±1 mm. */
+    THICKNESS(Unit.MILLIMETRE, 0.1, 500, 1, 0),
+    /** A warm patch, felt with the hand: ±3 cm. */
+    PATCH(Unit.CENTIMETRE, 0, 1_000, 3, 0),
+    /** Capacity of a dish or basin: ±10 %. */
+    CAPACITY(Unit.LITRE, 0.001, 100_000, 0, 0.10),
+    /** Mass of one meal on a kitchen scale: ±5 %, ±1 g at least. */
+    MEAL_MASS(Unit.GRAM, 0.05, 100_000, 1, 0.05),
+    /** What a thermostat is set to: ±1 °C (judgement). */
+    SETTING(Unit.CELSIUS, 0, 100, 1, 0),
+    /** Hours of a day: ±15 min. */
+    HOURS(Unit.HOUR, 0, 24, 0.25, 0),
+    /** Latitude from a map: ±0.5°. */
+    LATITUDE(Unit.DEGREE, -90, 90, 0.5, 0),
+    /** Mains voltage: ±10 % (tolerance of supply, from memory). */
+    VOLTAGE(Unit.VOLT, 10, 500, 0, 0.10),
+    /** Rating as printed; exact. */
+    RATING(Unit.AMPERE, 0.1, 100, 0, 0.001),
+    /** Price of a kilowatt hour as on the bill: ±1 %. */
+    TARIFF(Unit.PER_KILOWATT_HOUR, 0, 100_000, 0.0001, 0.01),
     /** A share of light or of the floor: ±5 points. */
     SHARE(Unit.PERCENT, 0, 100, 5, 0);
 

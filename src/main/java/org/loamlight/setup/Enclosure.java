@@ -9,8 +9,9 @@ import java.util.List;
  * @param depth    inside, front to back (cm)
  * @param height   inside, bare floor to lid (cm)
  * @param warmEnd  the side the heat is on; UNKNOWN when not told
+ * @param build    what it is made of and stands on
  * @param openings vents, doors, lids, cable holes; empty when there are none or nobody looked
  */
 public record Enclosure(String title, Measure length, Measure depth, Measure height, Front front, Side warmEnd,
-        List<Opening> openings) {
+        Build build, List<Opening> openings) {
 }

@@ -7,10 +7,18 @@ package org.loamlight.setup;
  * @param probeFixed whether the thermostat's probe is fixed where it governs
  * @param reachable  whether the animal can touch it, reaching up included
  * @param guard      whether a guard keeps the animal off
+ * @param setTo      what its thermostat is set to (°C)
+ * @param hours      hours it runs in a day (h); of a heater on a thermostat, hours it may run
+ * @param surface    hottest surface of it, or of its cover, that the animal can touch (°C)
+ * @param surfaceOf  what that surface is made of
+ * @param nearestRest nearest place where the animal can lie or stand, to the heater (cm)
+ * @param warms      the warm patch beneath or above it, along the enclosure (cm)
+ * @param warmsAcross the warm patch from front to back (cm)
  * @param onAtNight  whether it may run at night
  */
 public record Heater(String name, HeaterKind kind, Measure power, Spot place, Mount mounted, Control control, Stated probeFixed,
-        Stated reachable, Stated guard, Stated onAtNight) {
+        Stated reachable, Stated guard, Measure setTo, Measure hours, Measure surface, SurfaceMaterial surfaceOf, Measure nearestRest,
+        Measure warms, Measure warmsAcross, Stated onAtNight) {
 
     /** Whether it shines visibly while it runs. */
     public Stated glows() {

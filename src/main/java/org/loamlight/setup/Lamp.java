@@ -6,12 +6,14 @@ import java.util.List;
  * A lamp for light or ultraviolet.
  *
  * @param arcLength       lit length of a tube (cm)
+ * @param runs            which way a tube lies
+ * @param hours           hours it is lit in a day (h)
  * @param between         what lies between it and the animal, from the lamp downwards; empty when there is nothing
  * @param betweenTold     whether the keeper said what lies between
  * @param nearestRest     measured distance to the closest place where the animal can lie (cm)
  * @param minimumDistance smallest distance its maker states (cm)
  */
-public record Lamp(String name, LampKind kind, Measure power, Measure arcLength, Spot place, List<Screen> between, Stated betweenTold,
+public record Lamp(String name, LampKind kind, Measure power, Measure arcLength, TubeRuns runs, Measure hours, Spot place, List<Screen> between, Stated betweenTold,
         List<LampReading> readings, Measure nearestRest, Measure minimumDistance, Stated onAtNight) {
 
     /** Whether it is sold to give ultraviolet. */

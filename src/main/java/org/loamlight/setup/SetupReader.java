@@ -60,7 +60,8 @@ public final class SetupReader {
                 document.present("substrate", SetupReader::substrate),
                 document.named("furnishings", SetupReader::furnishing),
                 document.present("water", SetupReader::water),
-                document.named("readings", SetupReader::reading), document.section("care", SetupReader::care), new Told(told));
+                document.named("readings", SetupReader::reading), document.section("care", SetupReader::care),
+                document.section("electrical", SetupReader::electrical), new Told(told));
         document.reportUnasked();
         return setup;
     }
@@ -92,7 +93,7 @@ public final class SetupReader {
     private Animal animal(Section animal) {
         return new Animal(animal.name(), species(animal), animal.choice("stage", Stage.class, Stage.UNKNOWN),
                 animal.choice("sex", Sex.class, Sex.UNKNOWN), animal.measure("length", Answer.BODY_LENGTH),
-                animal.measure("mass", Answer.BODY_MASS), animal.measure("head-width", Answer.HEAD_WIDTH),
+                animal.measure("mass", Answer.BODY_MASS), animal.measure("head-width", Answer.HEAD_WIDTH), animal.section("diet", SetupReader::diet),
                 animal.choice("from", Provenance.class, Provenance.UNKNOWN), animal.day("since"));
     }
 
@@ -111,7 +112,27 @@ public final class SetupReader {
                 size.measure("depth", Answer.SIZE), size.measure("height", Answer.SIZE)));
         return new Enclosure(enclosure.text("title", LONGEST_LINE), inside.length, inside.depth, inside.height,
                 enclosure.choice("front", Front.class, Front.UNKNOWN), enclosure.choice("warm-end", Side.class, Side.UNKNOWN),
-                enclosure.named("openings", SetupReader::opening));
+                enclosure.section("build", SetupReader::build), enclosure.named("openings", SetupReader::opening));
+    }
+
+    private static Build build(Section build) {
+        return new Build(build.section("walls", SetupReader::pane), build.section("front-pane", SetupReader::pane),
+                build.section("top", SetupReader::pane), build.section("base", SetupReader::pane),
+                build.measure("mass", Answer.THING_MASS), build.measure("stand-carries", Answer.THING_MASS));
+    }
+
+    private static Pane pane(Section pane) {
+        return new Pane(pane.choice("of", PaneMaterial.class, PaneMaterial.UNKNOWN), pane.measure("thickness", Answer.THICKNESS));
+    }
+
+    private static Diet diet(Section diet) {
+        return new Diet(diet.choice("prey", PreyKind.class, PreyKind.UNKNOWN), diet.measure("meal", Answer.MEAL_MASS),
+                diet.measure("every", Answer.INTERVAL));
+    }
+
+    private static Electrical electrical(Section electrical) {
+        return new Electrical(electrical.measure("voltage", Answer.VOLTAGE), electrical.measure("outlet", Answer.RATING),
+                electrical.measure("tariff", Answer.TARIFF));
     }
 
     private static Opening opening(Section opening) {
@@ -125,19 +146,24 @@ public final class SetupReader {
         if (coldest.value() > hottest.value()) {
             room.problem("coldest", "the coldest is warmer than the hottest", "exchange the two, or check them");
         }
-        return new Room(coldest, hottest, room.stated("lit-at-night"));
+        return new Room(coldest, hottest, room.measure("when-read", Answer.TEMPERATURE), room.stated("cooling"),
+                room.measure("latitude", Answer.LATITUDE), room.stated("lit-at-night"));
     }
 
     private static Heater heater(Section heater) {
         return new Heater(heater.name(), heater.choice("kind", HeaterKind.class, HeaterKind.UNKNOWN),
                 heater.measure("power", Answer.POWER), SpotReader.place(heater), heater.choice("mounted", Mount.class, Mount.UNKNOWN),
                 heater.choice("control", Control.class, Control.UNKNOWN), heater.stated("probe-fixed"), heater.stated("reachable"),
-                heater.stated("guard"), heater.stated("on-at-night"));
+                heater.stated("guard"), heater.measure("set-to", Answer.SETTING), heater.measure("hours", Answer.HOURS),
+                heater.measure("surface", Answer.TEMPERATURE), heater.choice("surface-of", SurfaceMaterial.class, SurfaceMaterial.UNKNOWN),
+                heater.measure("nearest-rest", Answer.DISTANCE), heater.measure("warms", Answer.PATCH),
+                heater.measure("warms-across", Answer.PATCH), heater.stated("on-at-night"));
     }
 
     private static Lamp lamp(Section lamp) {
         return new Lamp(lamp.name(), lamp.choice("kind", LampKind.class, LampKind.UNKNOWN), lamp.measure("power", Answer.POWER),
-                lamp.measure("lit-length", Answer.SIZE), SpotReader.place(lamp), lamp.unnamed("between", SetupReader::screen),
+                lamp.measure("lit-length", Answer.SIZE), lamp.choice("runs", TubeRuns.class, TubeRuns.UNKNOWN), lamp.measure("hours", Answer.HOURS),
+                SpotReader.place(lamp), lamp.unnamed("between", SetupReader::screen),
                 lamp.isAnswered("between") ? Stated.YES : Stated.UNKNOWN, lamp.unnamed("readings", SetupReader::lampReading),
                 lamp.measure("nearest-rest", Answer.DISTANCE), lamp.measure("minimum-distance", Answer.DISTANCE),
                 lamp.stated("on-at-night"));
@@ -154,7 +180,8 @@ public final class SetupReader {
     }
 
     private static Substrate substrate(Section substrate) {
-        return new Substrate(substrate.text("material", LONGEST_LINE), substrate.measure("depth", Answer.POSITION),
+        return new Substrate(substrate.text("material", LONGEST_LINE),
+                substrate.choice("kind", SubstrateKind.class, SubstrateKind.UNKNOWN), substrate.measure("depth", Answer.POSITION),
                 substrate.choice("moisture", Moisture.class, Moisture.UNKNOWN));
     }
 
@@ -163,9 +190,11 @@ public final class SetupReader {
         FurnishingKind kind = part.choice("kind", FurnishingKind.class, FurnishingKind.UNKNOWN);
         return new Furnishing(name, kind, SpotReader.place(part), part.measure("from", Answer.POSITION),
                 part.measure("to", Answer.POSITION), part.measure("bottom", Answer.POSITION), part.measure("top", Answer.POSITION),
+                part.measure("from-front", Answer.POSITION), part.measure("to-front", Answer.POSITION),
                 part.measure("extent", Answer.POSITION), part.choice("cover", Stated.class, kind.givesCover()),
                 part.choice("hide", Stated.class, kind.isHide()), humid(part, kind),
-                part.choice("stands-on", Support.class, Support.UNKNOWN), mass(part), part.measure("rest-height", Answer.POSITION));
+                part.choice("stands-on", Support.class, Support.UNKNOWN), mass(part), part.measure("inside-length", Answer.SIZE),
+                part.measure("inside-width", Answer.SIZE), part.measure("entrance", Answer.GAP), part.measure("rest-height", Answer.POSITION));
     }
 
     private static Stated humid(Section part, FurnishingKind kind) {
@@ -182,7 +211,8 @@ public final class SetupReader {
         Set<WaterForm> forms = water.choices("offered", WaterForm.class);
         Stated absent = water.isAnswered("offered") ? Stated.NO : Stated.UNKNOWN;
         return new Water(forms.contains(WaterForm.DISH) ? Stated.YES : absent,
-                forms.contains(WaterForm.DRIP) || forms.contains(WaterForm.MIST) ? Stated.YES : absent);
+                forms.contains(WaterForm.DRIP) || forms.contains(WaterForm.MIST) ? Stated.YES : absent,
+                water.measure("volume", Answer.CAPACITY));
     }
 
     private static Reading reading(Section reading) {
@@ -200,6 +230,6 @@ public final class SetupReader {
     }
 
     private static Care care(Section care) {
-        return new Care(care.measure("water-change", Answer.INTERVAL));
+        return new Care(care.measure("water-change", Answer.INTERVAL), care.measure("light-hours", Answer.HOURS));
     }
 }

@@ -5,6 +5,7 @@ package org.loamlight.setup;
  *
  * @param dish  in a dish
  * @param drops as drops: a drip or a mist
+ * @param volume held by dish or basin (L)
  */
-public record Water(Stated dish, Stated drops) {
+public record Water(Stated dish, Stated drops, Measure volume) {
 }

@@ -110,15 +110,20 @@ final class Evidence {
     }
 
     private String described(Quantity quantity, String value) {
-        String text = Sentences.of("found.value", topicAt(quantity.topic(), quantity.place()), value);
+        String text = withOrigin(quantity, Sentences.of("found.value", topicAt(quantity.topic(), quantity.place()), value));
+        return switch (quantity.origin().method()) {
+            case MODELLED -> Sentences.of("found.modelled", text);
+            case ESTIMATED -> Sentences.of("found.estimated", text);
+            default -> text;
+        };
+    }
+
+    private String withOrigin(Quantity quantity, String text) {
         String how = howItCameAbout(quantity);
         if (!how.isEmpty()) {
             return Sentences.of("found.how", text, how);
         }
-        if (quantity.source().startsWith(READING)) {
-            return reading(quantity, text);
-        }
-        return quantity.origin().method() == Method.MODELLED ? Sentences.of("found.modelled", text) : text;
+        return quantity.source().startsWith(READING) ? reading(quantity, text) : text;
     }
 
     private static String reading(Quantity quantity, String text) {

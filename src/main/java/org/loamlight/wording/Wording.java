@@ -141,7 +141,7 @@ public final class Wording {
 
     private static String judgedKey(Criterion criterion) {
         if (!criterion.isLimit()) {
-            return criterion.quantities().isEmpty() ? "judged.rules" : "judged.rules-and-limit";
+            return criterion.informs() ? "judged.informs" : criterion.quantities().isEmpty() ? "judged.rules" : "judged.rules-and-limit";
         }
         return "judged." + id(criterion.decision());
     }

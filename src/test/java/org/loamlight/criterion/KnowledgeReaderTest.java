@@ -66,13 +66,13 @@ class KnowledgeReaderTest {
                 {'id': 'heat.guard', 'title': 'A guard', 'need': 'protection', 'grade': 'critical', 'grades': {'open': 'major'},
                  'subject': 'heater', 'applies-when': ['hot heater', 'climbs'], 'purposes': ['permanent', 'rearing'],
                  'needs': ['heaters[].kind'], 'reads': ['heaters[].kind', 'heaters[].guard'], 'topics': ['surface-temperature-by-day'],
-                 'held-by-rule': 'yes', 'decision': 'guarded', 'sources': [{'source': 'judgement', 'clause': '2', 'standing': 'from memory'}],
+                 'held-by-rule': 'yes', 'informs': 'yes', 'decision': 'guarded', 'sources': [{'source': 'judgement', 'clause': '2', 'standing': 'from memory'}],
                  'cautions': ['burn'], 'since': '0.1.0', 'rules': ['heat.guard', 'heat.guard open'],
                  'page': {'requirement': 'A guard.', 'why': 'Burns.', 'measure': 'Look.', 'correct': {'': 'Fit one.', 'open': 'Close it.'},
                           'exceptions': 'Mats.', 'found': {'': 'No guard.'}}}""";
         Criterion expected = new Criterion("heat.guard", "A guard", Need.PROTECTION, Grade.CRITICAL, Map.of("open", Grade.MAJOR),
                 SubjectKind.HEATER, List.of(Condition.HOT_HEATER, Condition.CLIMBS), EnumSet.of(Purpose.PERMANENT, Purpose.REARING),
-                List.of("heaters[].kind"), List.of("heaters[].kind", "heaters[].guard"), List.of(Topic.SURFACE_TEMPERATURE_BY_DAY), true,
+                List.of("heaters[].kind"), List.of("heaters[].kind", "heaters[].guard"), List.of(Topic.SURFACE_TEMPERATURE_BY_DAY), true, true,
                 DecisionRule.GUARDED, List.of(new Citation("judgement", "2", Standing.FROM_MEMORY)), List.of("burn"), "0.1.0",
                 new Page("A guard.", "Burns.", "Look.", Map.of("", "Fit one.", "open", "Close it."), "Mats.", Map.of("", "No guard.")),
                 List.of("heat.guard", "heat.guard open"));

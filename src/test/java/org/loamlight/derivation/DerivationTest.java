@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -21,9 +22,11 @@ import org.loamlight.setup.SetupReader;
 class DerivationTest {
     private static final String HEAD = "{'format': 1, 'animals': [{'name': 'Marl', 'species': 'snake'}], ";
 
+    private static final LocalDate AUDITED = LocalDate.of(2026, 11, 2);
+
     private static List<Quantity> quantities(String members, Axis axis) throws ProblemsFound {
         byte[] json = (HEAD + members + "}").replace('\'', '"').getBytes(StandardCharsets.UTF_8);
-        return Derivation.quantities(SetupReader.read("test.json", json, List.of("snake")), axis);
+        return Derivation.quantities(SetupReader.read("test.json", json, List.of("snake")), axis, AUDITED, Wanted.NOTHING);
     }
 
     private static List<Quantity> quantities(String members) throws ProblemsFound {

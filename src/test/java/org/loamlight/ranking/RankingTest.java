@@ -35,7 +35,7 @@ class RankingTest {
     private static final Citation CITATION = new Citation("invented", "", Standing.JUDGEMENT);
 
     private static Criterion criterion(String id, Need need) {
-        return new Criterion(id, id, need, Grade.MAJOR, Map.of(), SubjectKind.ENCLOSURE, List.of(), Set.of(), List.of(), List.of(), List.of(), false,
+        return new Criterion(id, id, need, Grade.MAJOR, Map.of(), SubjectKind.ENCLOSURE, List.of(), Set.of(), List.of(), List.of(), List.of(), false, false,
                 DecisionRule.SIMPLE, List.of(CITATION), List.of(), "0.1.0", new Page("", "", "", Map.of(), "", Map.of()), List.of());
     }
 

@@ -122,7 +122,8 @@ class SetupSchemaTest {
         Set<String> paths = paths().map(path -> String.join(".", path)).collect(Collectors.toCollection(TreeSet::new));
         assertEquals(new TreeSet<>(Set.of("", "animals.[]", "enclosure", "enclosure.inside", "enclosure.openings.[]", "room", "heaters.[]", "heaters.[].place",
                 "lamps.[]", "lamps.[].place", "lamps.[].between.[]", "lamps.[].readings.[]", "substrate", "furnishings.[]", "furnishings.[].place", "water",
-                "readings.[]", "readings.[].place", "care")), paths);
+                "readings.[]", "readings.[].place", "care", "animals.[].diet", "electrical", "enclosure.build", "enclosure.build.walls",
+                "enclosure.build.front-pane", "enclosure.build.top", "enclosure.build.base")), paths);
     }
 
     // ---- words
@@ -144,7 +145,7 @@ class SetupSchemaTest {
     }
 
     private static String plain(String word) {
-        return word.replace("UV", "uv").replace("LED", "led");
+        return word.replace("UV", "uv").replace("LED", "led").replace("PVC", "pvc").replace("OSB", "osb");
     }
 
     @ParameterizedTest

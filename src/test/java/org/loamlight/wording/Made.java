@@ -48,7 +48,7 @@ final class Made {
 
     static Criterion criterion(String id, SubjectKind subject, List<Topic> topics, Page page) {
         return new Criterion(id, "The title of " + id, Need.ENVIRONMENT, Grade.MAJOR, Map.of(), subject, List.of(), EnumSet.allOf(Purpose.class),
-                List.of(), List.of(), topics, false, DecisionRule.SIMPLE, List.of(BOOK), List.of(), "0.1.0", page, List.of());
+                List.of(), List.of(), topics, false, false, DecisionRule.SIMPLE, List.of(BOOK), List.of(), "0.1.0", page, List.of());
     }
 
     static Quantity quantity(Topic topic, Place place, double value, double uncertainty, Step... trail) {

@@ -1,0 +1,25 @@
+package org.loamlight.setup;
+
+/**
+ * Prey by kind, with the metabolisable energy of a gram as fed: Stahl & Donoghue, Small Animal Clinical Nutrition, 5th ed.,
+ * Table 71-5 (kcal x 4.184). It is metabolisable energy: it is never multiplied by a share assimilated again.
+ */
+public enum PreyKind {
+    NEWBORN_MOUSE(3.3), YOUNG_MOUSE(7.1), ADULT_MOUSE(7.1), ADULT_RAT(6.7), DAY_OLD_CHICK(5.4), OTHER(0), UNKNOWN(0);
+
+    private final double kilojoulesPerGram;
+
+    PreyKind(double kilojoulesPerGram) {
+        this.kilojoulesPerGram = kilojoulesPerGram;
+    }
+
+    /** Metabolisable energy as fed (kJ/g); 0 when not known. */
+    public double kilojoulesPerGram() {
+        return kilojoulesPerGram;
+    }
+
+    /** Whether its energy is known. */
+    public boolean isKnown() {
+        return kilojoulesPerGram > 0;
+    }
+}
