@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.loamlight.criterion.Species;
@@ -14,6 +15,7 @@ import org.loamlight.evaluation.Audit;
 import org.loamlight.finding.Finding;
 import org.loamlight.finding.Held;
 import org.loamlight.finding.Pair;
+import org.loamlight.quantity.Method;
 import org.loamlight.quantity.Quantity;
 import org.loamlight.ranking.Ranking;
 import org.loamlight.setup.Animal;
@@ -28,6 +30,7 @@ public final class TextReport {
     /** Digits of the knowledge hash that are shown. */
     private static final int HASH_DIGITS = 12;
     private static final int INDENT = 4;
+    private static final Set<Method> WORKED_OUT = Set.of(Method.COMPUTED, Method.MODELLED, Method.ESTIMATED);
 
     private final Audit audit;
     private final Ranking ranking;
@@ -53,6 +56,7 @@ public final class TextReport {
         toDo();
         toFindOut();
         right();
+        workedOut();
         notApplicable();
         cautions();
         notes();
@@ -197,6 +201,17 @@ public final class TextReport {
     /** Without the place where that is the subject itself. */
     private String what(Quantity quantity, Subject subject) {
         return quantity.place().item().equals(subject.key()) ? wording.topic(quantity.topic()) : wording.topicAt(quantity.topic(), quantity.place());
+    }
+
+    /** What was computed and decides nothing here: watts, litres, hours, money. What decides stands with its finding. */
+    private void workedOut() {
+        Set<Quantity> shown = audit.findings().stream().flatMap(finding -> Stream.concat(finding.held().stream().map(Held::quantity),
+                finding.criterion().informs() ? Stream.empty() : finding.evidence().stream())).collect(Collectors.toSet());
+        List<Quantity> others = audit.quantities().stream().filter(one -> WORKED_OUT.contains(one.origin().method()) && !shown.contains(one)).toList();
+        if (!others.isEmpty()) {
+            lines.heading(say("worked-out"));
+            others.forEach(one -> lines.hanging("= ", capital(wording.described(one))));
+        }
     }
 
     private void notApplicable() {

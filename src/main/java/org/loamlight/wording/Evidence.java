@@ -105,7 +105,7 @@ final class Evidence {
         return described(held.quantity(), told ? amounts.value(held.quantity()) : amounts.valueToTheDigitOfLimits(held.quantity()));
     }
 
-    private String described(Quantity quantity) {
+    String described(Quantity quantity) {
         return described(quantity, amounts.value(quantity));
     }
 

@@ -168,6 +168,11 @@ public final class Wording {
         return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
+    /** A value with what it is, where it holds and how it came about, in one sentence. */
+    public String described(Quantity quantity) {
+        return evidence.described(quantity);
+    }
+
     /** What was found, in one or a few sentences; for missing evidence what is not known, and which readings did not count. */
     public String found(Finding finding) {
         return evidence.found(finding);
