@@ -100,7 +100,8 @@ public final class Auditor {
         });
         facts.addAll(quantities);
         List.<Collection<?>>of(setup.animals(), setup.enclosure().openings(), setup.heaters(), setup.lamps(), setup.furnishings(),
-                setup.readings(), List.of(setup.enclosure(), setup.room(), setup.care(), setup.electrical())).forEach(facts::addAll);
+                setup.readings(), List.of(setup.enclosure(), setup.room(), setup.care(), setup.electrical(), setup.hygiene(),
+                setup.household(), setup.monitoring(), setup.season(), setup.quarantine())).forEach(facts::addAll);
         setup.substrate().ifPresent(facts::add);
         setup.water().ifPresent(facts::add);
         setup.animals().stream().map(animal -> knowledge.profile(animal.species()).species()).distinct().forEach(facts::add);

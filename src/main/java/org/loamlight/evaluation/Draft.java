@@ -42,16 +42,24 @@ record Draft(Criterion criterion, Subject subject) {
         return finding(Result.NONCONFORMITY, criterion.gradeOf(variants.get(0)), new Evidence(variants, List.of(), evidence), "");
     }
 
-    /** @param held all that was held, the deciding one first */
+    /**
+     * What is not told apart is no graver than the criterion itself: a limit may be graver only where it is surely not kept.
+     *
+     * @param held all that was held, the deciding one first
+     */
     Finding held(List<Held> held) {
         Held deciding = held.get(0);
-        Grade grade = deciding.decision() == Decision.INSIDE ? criterion.grade() : deciding.grade();
+        Grade grade = switch (deciding.decision()) {
+            case INSIDE -> criterion.grade();
+            case UNDECIDED -> deciding.grade().milder(criterion.grade());
+            case OUTSIDE -> deciding.grade();
+        };
         return finding(deciding.decision().result(), grade, new Evidence(List.of(), held, List.of()), "");
     }
 
-    /** What rests on missing evidence alone is never told as a danger. */
+    /** What rests on missing evidence alone is never told as a danger, nor graver than the criterion itself. */
     Finding noEvidence(Collection<String> missing, List<ResolvedLimit> wanted, List<Held> held, List<Voided> voided) {
-        Grade grade = wanted.stream().map(ResolvedLimit::grade).reduce(Grade::graver).orElse(criterion.grade());
+        Grade grade = wanted.stream().map(ResolvedLimit::grade).reduce(Grade::graver).orElse(criterion.grade()).milder(criterion.grade());
         return new Finding(criterion, subject, Result.NO_EVIDENCE, grade.milder(Grade.MAJOR), List.of(), held, List.of(), missing.stream().sorted().toList(),
                 wanted, voided, "", List.of(), List.of());
     }

@@ -48,6 +48,8 @@ public enum Answer {
     VOLTAGE(Unit.VOLT, 10, 500, 0, 0.10),
     /** Rating as printed; exact. */
     RATING(Unit.AMPERE, 0.1, 100, 0, 0.001),
+    /** How long an agent stays on: ±20 %. */
+    CONTACT_TIME(Unit.MINUTE, 0, 10_000, 0, 0.20),
     /** Price of a kilowatt hour as on the bill: ±1 %. */
     TARIFF(Unit.PER_KILOWATT_HOUR, 0, 100_000, 0.0001, 0.01),
     /** A share of light or of the floor: ±5 points. */

@@ -19,11 +19,15 @@ package org.loamlight.setup;
  * @param insideLength of a hide: the longer inner side of its floor (cm)
  * @param insideWidth  of a hide: the shorter inner side of its floor (cm)
  * @param entrance   of a hide: the narrowest way in (mm)
+ * @param beneath    whether the animal can hide beneath it
+ * @param holds      whether it carries the animal without giving way
+ * @param traps      whether tape, loose netting or a hole in it can hold the animal fast
  * @param restHeight height above the bare floor at which the animal can lie on it (cm)
  */
 public record Furnishing(String name, FurnishingKind kind, Spot place, Measure begins, Measure ends, Measure bottom, Measure top,
         Measure nearEdge, Measure farEdge, Measure extent, Stated cover, Stated hide, Stated humid, Support standsOn, Measure mass,
-        Measure insideLength, Measure insideWidth, Measure entrance, Measure restHeight) {
+        Measure insideLength, Measure insideWidth, Measure entrance, Stated beneath, Stated holds, Stated traps,
+        Measure restHeight) {
 
     public Subject subject() {
         return new Subject(SubjectKind.FURNISHING, name);

@@ -14,11 +14,13 @@ package org.loamlight.setup;
  * @param nearestRest nearest place where the animal can lie or stand, to the heater (cm)
  * @param warms      the warm patch beneath or above it, along the enclosure (cm)
  * @param warmsAcross the warm patch from front to back (cm)
+ * @param buried    whether it lies under substrate
+ * @param fixing    how it is fitted
  * @param onAtNight  whether it may run at night
  */
 public record Heater(String name, HeaterKind kind, Measure power, Spot place, Mount mounted, Control control, Stated probeFixed,
         Stated reachable, Stated guard, Measure setTo, Measure hours, Measure surface, SurfaceMaterial surfaceOf, Measure nearestRest,
-        Measure warms, Measure warmsAcross, Stated onAtNight) {
+        Measure warms, Measure warmsAcross, Stated buried, Fixing fixing, Stated onAtNight) {
 
     /** Whether it shines visibly while it runs. */
     public Stated glows() {

@@ -1,6 +1,8 @@
 package org.loamlight.setup;
 
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A lamp for light or ultraviolet.
@@ -8,12 +10,18 @@ import java.util.List;
  * @param arcLength       lit length of a tube (cm)
  * @param runs            which way a tube lies
  * @param hours           hours it is lit in a day (h)
+ * @param control         what switches it
+ * @param shines          from where it shines on the animal
+ * @param fittedOn        day it was fitted; empty when not told
+ * @param life            days of life its maker states
+ * @param fixing          how it is fitted
  * @param between         what lies between it and the animal, from the lamp downwards; empty when there is nothing
  * @param betweenTold     whether the keeper said what lies between
  * @param nearestRest     measured distance to the closest place where the animal can lie (cm)
  * @param minimumDistance smallest distance its maker states (cm)
  */
-public record Lamp(String name, LampKind kind, Measure power, Measure arcLength, TubeRuns runs, Measure hours, Spot place, List<Screen> between, Stated betweenTold,
+public record Lamp(String name, LampKind kind, Measure power, Measure arcLength, TubeRuns runs, Measure hours, Control control, Shines shines,
+        Optional<LocalDate> fittedOn, Measure life, Fixing fixing, Spot place, List<Screen> between, Stated betweenTold,
         List<LampReading> readings, Measure nearestRest, Measure minimumDistance, Stated onAtNight) {
 
     /** Whether it is sold to give ultraviolet. */

@@ -3,9 +3,11 @@ package org.loamlight.setup;
 /**
  * A place an animal might leave by.
  *
+ * @param lock  what keeps it shut
+ * @param level how high it lies, for vents
  * @param gap the widest gap or mesh opening left when it is shut (mm)
  */
-public record Opening(String name, OpeningKind kind, Measure gap) {
+public record Opening(String name, OpeningKind kind, Measure gap, Lock lock, Level level) {
     public Subject subject() {
         return new Subject(SubjectKind.OPENING, name);
     }

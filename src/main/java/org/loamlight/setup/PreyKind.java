@@ -5,7 +5,8 @@ package org.loamlight.setup;
  * Table 71-5 (kcal x 4.184). It is metabolisable energy: it is never multiplied by a share assimilated again.
  */
 public enum PreyKind {
-    NEWBORN_MOUSE(3.3), YOUNG_MOUSE(7.1), ADULT_MOUSE(7.1), ADULT_RAT(6.7), DAY_OLD_CHICK(5.4), OTHER(0), UNKNOWN(0);
+    NEWBORN_MOUSE(3.3), YOUNG_MOUSE(7.1), ADULT_MOUSE(7.1), ADULT_RAT(6.7), DAY_OLD_CHICK(5.4), YOUNG_RAT(0), FISH(0),
+    CRICKETS(0), OTHER_INSECTS(0), EARTHWORMS(0), GREENS(0), FRUIT_MIX(0), OTHER(0), UNKNOWN(0);
 
     private final double kilojoulesPerGram;
 

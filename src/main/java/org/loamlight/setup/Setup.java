@@ -15,7 +15,7 @@ import java.util.Optional;
 public record Setup(String title, Optional<LocalDate> on, Purpose purpose, List<Animal> animals, Enclosure enclosure, Room room,
         List<Heater> heaters, List<Lamp> lamps, Optional<Substrate> substrate, List<Furnishing> furnishings, Optional<Water> water,
         List<Reading> readings, Care care, Electrical electrical,
-        Told told) {
+        Hygiene hygiene, Household household, Monitoring monitoring, Season season, Quarantine quarantine, Told told) {
 
     /** Everything of one kind a criterion can be applied to, in the order of the file. */
     public List<Subject> subjects(SubjectKind kind) {

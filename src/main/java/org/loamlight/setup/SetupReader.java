@@ -61,7 +61,9 @@ public final class SetupReader {
                 document.named("furnishings", SetupReader::furnishing),
                 document.present("water", SetupReader::water),
                 document.named("readings", SetupReader::reading), document.section("care", SetupReader::care),
-                document.section("electrical", SetupReader::electrical), new Told(told));
+                document.section("electrical", SetupReader::electrical), document.section("hygiene", SetupReader::hygiene),
+                document.section("household", SetupReader::household), document.section("monitoring", SetupReader::monitoring),
+                document.section("season", SetupReader::season), document.section("quarantine", SetupReader::quarantine), new Told(told));
         document.reportUnasked();
         return setup;
     }
@@ -93,7 +95,8 @@ public final class SetupReader {
     private Animal animal(Section animal) {
         return new Animal(animal.name(), species(animal), animal.choice("stage", Stage.class, Stage.UNKNOWN),
                 animal.choice("sex", Sex.class, Sex.UNKNOWN), animal.measure("length", Answer.BODY_LENGTH),
-                animal.measure("mass", Answer.BODY_MASS), animal.measure("head-width", Answer.HEAD_WIDTH), animal.section("diet", SetupReader::diet),
+                animal.measure("mass", Answer.BODY_MASS), animal.measure("head-width", Answer.HEAD_WIDTH), animal.measure("carapace", Answer.SIZE),
+                animal.section("diet", SetupReader::diet), health(animal), animal.stated("papers"),
                 animal.choice("from", Provenance.class, Provenance.UNKNOWN), animal.day("since"));
     }
 
@@ -127,17 +130,61 @@ public final class SetupReader {
 
     private static Diet diet(Section diet) {
         return new Diet(diet.choice("prey", PreyKind.class, PreyKind.UNKNOWN), diet.measure("meal", Answer.MEAL_MASS),
-                diet.measure("every", Answer.INTERVAL));
+                diet.measure("every", Answer.INTERVAL), diet.choices("also", PreyKind.class), diet.stated("live"),
+                diet.measure("thickest", Answer.GAP), diet.choice("thawing", Thawing.class, Thawing.UNKNOWN),
+                diet.choices("unsuitable", HarmfulFood.class), diet.measure("plants", Answer.SHARE), diet.measure("calcium", Answer.INTERVAL),
+                diet.measure("vitamin-d3", Answer.INTERVAL));
+    }
+
+    private static Health health(Section animal) {
+        return new Health(animal.choice("condition", BodyCondition.class, BodyCondition.UNKNOWN), animal.choices("signs", Sign.class),
+                animal.choices("behaviour", Behaviour.class), animal.stated("gravid"), animal.stated("little-pigment"),
+                animal.choice("shed", Shed.class, Shed.UNKNOWN), animal.day("last-meal"), animal.day("last-shed"));
+    }
+
+    private static Fixing fixing(Section thing) {
+        return new Fixing(thing.measure("holder-rating", Answer.POWER), thing.choice("holder", HolderMaterial.class, HolderMaterial.UNKNOWN),
+                thing.choice("hung", Hung.class, Hung.UNKNOWN), thing.measure("clearance", Answer.DISTANCE),
+                thing.measure("marked-clearance", Answer.DISTANCE));
+    }
+
+    private static Hygiene hygiene(Section hygiene) {
+        return new Hygiene(hygiene.measure("spot-clean", Answer.INTERVAL), hygiene.measure("substrate-change", Answer.INTERVAL),
+                hygiene.choice("disinfectant", Disinfectant.class, Disinfectant.UNKNOWN), hygiene.stated("diluted-by-label"),
+                hygiene.measure("contact-time", Answer.CONTACT_TIME), hygiene.stated("rinsed"), hygiene.stated("shared-tools"),
+                hygiene.stated("quarantine-last"), hygiene.stated("hands-washed"),
+                hygiene.choice("washed-where", WashedWhere.class, WashedWhere.UNKNOWN));
+    }
+
+    private static Household household(Section people) {
+        return new Household(people.stated("small-children"), people.stated("people-at-risk"), people.stated("veterinarian"),
+                people.stated("experienced"), people.stated("second-adult"), people.stated("tongs"), people.stated("warnings-known"),
+                people.stated("handled-after-meals"), people.stated("settles-first"));
+    }
+
+    private static Monitoring monitoring(Section watch) {
+        return new Monitoring(watch.choices("gauges", Gauge.class), watch.measure("check", Answer.INTERVAL),
+                watch.measure("run-in", Answer.INTERVAL), watch.stated("emissivity-suits"), watch.stated("changed-since"));
+    }
+
+    private static Season season(Section season) {
+        return new Season(season.choice("winter-rest", WinterRest.class, WinterRest.UNKNOWN), season.stated("checked"), season.stated("emptied"),
+                season.stated("weighed"), season.measure("rests-at", Answer.TEMPERATURE));
+    }
+
+    private static Quarantine quarantine(Section apart) {
+        return new Quarantine(apart.stated("other-reptiles"), apart.stated("same-room"), apart.measure("kept-apart", Answer.INTERVAL));
     }
 
     private static Electrical electrical(Section electrical) {
         return new Electrical(electrical.measure("voltage", Answer.VOLTAGE), electrical.measure("outlet", Answer.RATING),
-                electrical.measure("tariff", Answer.TARIFF));
+                electrical.measure("tariff", Answer.TARIFF), electrical.stated("safety-switch"), electrical.stated("drip-loop"),
+                electrical.stated("socket-below"), electrical.stated("splash-proof"));
     }
 
     private static Opening opening(Section opening) {
         return new Opening(opening.name(), opening.choice("kind", OpeningKind.class, OpeningKind.UNKNOWN),
-                opening.measure("gap", Answer.GAP));
+                opening.measure("gap", Answer.GAP), opening.choice("lock", Lock.class, Lock.UNKNOWN), opening.choice("level", Level.class, Level.UNKNOWN));
     }
 
     private static Room room(Section room) {
@@ -147,7 +194,8 @@ public final class SetupReader {
             room.problem("coldest", "the coldest is warmer than the hottest", "exchange the two, or check them");
         }
         return new Room(coldest, hottest, room.measure("when-read", Answer.TEMPERATURE), room.stated("cooling"),
-                room.measure("latitude", Answer.LATITUDE), room.stated("lit-at-night"));
+                room.measure("latitude", Answer.LATITUDE), room.stated("sun"), room.stated("smoke-alarm"), room.choices("fumes", Fume.class),
+                room.choices("disturbances", Disturbance.class), room.stated("lit-at-night"));
     }
 
     private static Heater heater(Section heater) {
@@ -157,13 +205,14 @@ public final class SetupReader {
                 heater.stated("guard"), heater.measure("set-to", Answer.SETTING), heater.measure("hours", Answer.HOURS),
                 heater.measure("surface", Answer.TEMPERATURE), heater.choice("surface-of", SurfaceMaterial.class, SurfaceMaterial.UNKNOWN),
                 heater.measure("nearest-rest", Answer.DISTANCE), heater.measure("warms", Answer.PATCH),
-                heater.measure("warms-across", Answer.PATCH), heater.stated("on-at-night"));
+                heater.measure("warms-across", Answer.PATCH), heater.stated("buried"), fixing(heater), heater.stated("on-at-night"));
     }
 
     private static Lamp lamp(Section lamp) {
         return new Lamp(lamp.name(), lamp.choice("kind", LampKind.class, LampKind.UNKNOWN), lamp.measure("power", Answer.POWER),
                 lamp.measure("lit-length", Answer.SIZE), lamp.choice("runs", TubeRuns.class, TubeRuns.UNKNOWN), lamp.measure("hours", Answer.HOURS),
-                SpotReader.place(lamp), lamp.unnamed("between", SetupReader::screen),
+                lamp.choice("control", Control.class, Control.UNKNOWN), lamp.choice("shines", Shines.class, Shines.UNKNOWN), lamp.day("fitted-on"),
+                lamp.measure("life", Answer.INTERVAL), fixing(lamp), SpotReader.place(lamp), lamp.unnamed("between", SetupReader::screen),
                 lamp.isAnswered("between") ? Stated.YES : Stated.UNKNOWN, lamp.unnamed("readings", SetupReader::lampReading),
                 lamp.measure("nearest-rest", Answer.DISTANCE), lamp.measure("minimum-distance", Answer.DISTANCE),
                 lamp.stated("on-at-night"));
@@ -182,7 +231,8 @@ public final class SetupReader {
     private static Substrate substrate(Section substrate) {
         return new Substrate(substrate.text("material", LONGEST_LINE),
                 substrate.choice("kind", SubstrateKind.class, SubstrateKind.UNKNOWN), substrate.measure("depth", Answer.POSITION),
-                substrate.choice("moisture", Moisture.class, Moisture.UNKNOWN));
+                substrate.choice("moisture", Moisture.class, Moisture.UNKNOWN), substrate.stated("holds-burrow"),
+                substrate.stated("dry-place"), substrate.stated("laying-site"));
     }
 
     private static Furnishing furnishing(Section part) {
@@ -194,7 +244,8 @@ public final class SetupReader {
                 part.measure("extent", Answer.POSITION), part.choice("cover", Stated.class, kind.givesCover()),
                 part.choice("hide", Stated.class, kind.isHide()), humid(part, kind),
                 part.choice("stands-on", Support.class, Support.UNKNOWN), mass(part), part.measure("inside-length", Answer.SIZE),
-                part.measure("inside-width", Answer.SIZE), part.measure("entrance", Answer.GAP), part.measure("rest-height", Answer.POSITION));
+                part.measure("inside-width", Answer.SIZE), part.measure("entrance", Answer.GAP), part.stated("beneath"), part.stated("holds-animal"),
+                part.stated("traps"), part.measure("rest-height", Answer.POSITION));
     }
 
     private static Stated humid(Section part, FurnishingKind kind) {
@@ -212,7 +263,8 @@ public final class SetupReader {
         Stated absent = water.isAnswered("offered") ? Stated.NO : Stated.UNKNOWN;
         return new Water(forms.contains(WaterForm.DISH) ? Stated.YES : absent,
                 forms.contains(WaterForm.DRIP) || forms.contains(WaterForm.MIST) ? Stated.YES : absent,
-                water.measure("volume", Answer.CAPACITY));
+                water.measure("volume", Answer.CAPACITY), water.measure("depth", Answer.POSITION), water.stated("soaks"), water.stated("spills"),
+                SpotReader.place(water));
     }
 
     private static Reading reading(Section reading) {

@@ -97,7 +97,7 @@ class ExplanationTest {
 
     @Test
     void an_unknown_name_says_what_is_near() {
-        assertEquals("There is no point and no species called \"heat.gard\". Nearest known: heat.guard.",
+        assertEquals("There is no point and no species called \"heat.gard\". Nearest known: heat.guard, heat.reach.",
                 assertThrows(NoSuchElementException.class, () -> explanation.of("heat.gard")).getMessage());
         assertEquals("There is no point and no species called \"qqqqqqqqqqqqqqq\". See the lists of criteria and of species.",
                 assertThrows(NoSuchElementException.class, () -> explanation.of("qqqqqqqqqqqqqqq")).getMessage());

@@ -123,7 +123,8 @@ class SetupSchemaTest {
         assertEquals(new TreeSet<>(Set.of("", "animals.[]", "enclosure", "enclosure.inside", "enclosure.openings.[]", "room", "heaters.[]", "heaters.[].place",
                 "lamps.[]", "lamps.[].place", "lamps.[].between.[]", "lamps.[].readings.[]", "substrate", "furnishings.[]", "furnishings.[].place", "water",
                 "readings.[]", "readings.[].place", "care", "animals.[].diet", "electrical", "enclosure.build", "enclosure.build.walls",
-                "enclosure.build.front-pane", "enclosure.build.top", "enclosure.build.base")), paths);
+                "enclosure.build.front-pane", "enclosure.build.top", "enclosure.build.base", "hygiene", "household", "monitoring", "season",
+                "quarantine", "water.place")), paths);
     }
 
     // ---- words

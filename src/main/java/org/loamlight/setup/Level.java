@@ -1,0 +1,6 @@
+package org.loamlight.setup;
+
+/** How high an opening lies. */
+public enum Level {
+    LOW, HIGH, UNKNOWN
+}
