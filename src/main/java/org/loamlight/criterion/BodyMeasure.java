@@ -6,7 +6,9 @@ import org.loamlight.quantity.Unit;
 public enum BodyMeasure {
     TOTAL_LENGTH(Unit.CENTIMETRE, "animals[].length"), BODY_MASS(Unit.GRAM, "animals[].mass"),
     HEAD_WIDTH(Unit.MILLIMETRE, "animals[].head-width"), LAMP_MINIMUM_DISTANCE(Unit.CENTIMETRE, "lamps[].minimum-distance"),
-    STAND_RATING(Unit.KILOGRAM, "enclosure.build.stand-carries"), OUTLET_RATING(Unit.AMPERE, "electrical.outlet");
+    STAND_RATING(Unit.KILOGRAM, "enclosure.build.stand-carries"), OUTLET_RATING(Unit.AMPERE, "electrical.outlet"),
+    CARAPACE_LENGTH(Unit.CENTIMETRE, "animals[].carapace"), LAMP_LIFE(Unit.DAY, "lamps[].life"),
+    MARKED_CLEARANCE(Unit.CENTIMETRE, "heaters[].marked-clearance");
 
     private final Unit unit;
     private final String question;
@@ -14,6 +16,11 @@ public enum BodyMeasure {
     BodyMeasure(Unit unit, String question) {
         this.unit = unit;
         this.question = question;
+    }
+
+    /** Whether it is a measure of the animal, and not of the thing the criterion is applied to. */
+    public boolean isOfAnimal() {
+        return question.startsWith("animals");
     }
 
     public Unit unit() {

@@ -7,6 +7,7 @@ import org.loamlight.setup.Furnishing;
 import org.loamlight.setup.Heater;
 import org.loamlight.setup.Lamp;
 import org.loamlight.setup.Mount;
+import org.loamlight.setup.Opening;
 import org.loamlight.setup.Setup;
 import org.loamlight.setup.Stated;
 import org.loamlight.setup.Subject;
@@ -19,8 +20,24 @@ public enum Condition {
     DIGS((species, thing) -> species.digs() != Stated.NO),
     CLIMBS((species, thing) -> species.climbs() != Stated.NO),
     USES_UV((species, thing) -> species.uv() != UvUse.WITHOUT),
+    SNAKE((species, thing) -> species.form() == Form.SNAKE),
+    LIZARD((species, thing) -> species.form() == Form.LIZARD),
+    TORTOISE((species, thing) -> species.form() == Form.TORTOISE),
+    NEEDS_UV((species, thing) -> species.uv() == UvUse.NEEDS),
+    BASKS((species, thing) -> species.basks() != Stated.NO),
+    SOAKS((species, thing) -> species.soaks() != Stated.NO),
+    EATS_WHOLE_PREY((species, thing) -> species.eats() == Eats.WHOLE_PREY),
+    EATS_INSECTS((species, thing) -> species.eats() == Eats.INSECTS || species.eats() == Eats.INSECTS_AND_PLANTS),
+    EATS_PLANTS((species, thing) -> species.eats() == Eats.PLANTS || species.eats() == Eats.INSECTS_AND_PLANTS),
+    LAYS_EGGS((species, thing) -> species.laysEggs() != Stated.NO),
+    RESTS_IN_WINTER((species, thing) -> species.restsInWinter() != Stated.NO),
+    DRINKS_DROPS((species, thing) -> species.drinks() == Drinks.FROM_DROPS),
+    DANGEROUS((species, thing) -> species.dangerous() != Stated.NO),
+    RESTRICTED((species, thing) -> species.restricted() != Stated.NO),
+    SPECIALIST((species, thing) -> species.specialist() != Stated.NO),
     HOT_HEATER((species, thing) -> !(thing instanceof Heater heater) || heater.hot() != Stated.NO),
-    UV_LAMP((species, thing) -> !(thing instanceof Lamp lamp) || lamp.givesUv() != Stated.NO),
+    /** A lamp that gives ultraviolet; of the enclosure, that there is one. */
+    UV_LAMP((species, thing) -> thing instanceof Lamp lamp ? lamp.givesUv() != Stated.NO : !(thing instanceof Setup setup) || mayHaveUvLamp(setup)),
     /** A hot heater in the enclosure with nothing to keep the animal off. */
     UNGUARDED_HEATER((species, thing) -> !(thing instanceof Heater heater)
             || heater.hot() != Stated.NO && heater.mounted() != Mount.OUTSIDE && heater.guard() != Stated.YES),
@@ -28,6 +45,10 @@ public enum Condition {
     TOUCHABLE_HEATER((species, thing) -> !(thing instanceof Heater heater)
             || heater.contact() != Stated.NO || heater.reachable() != Stated.NO && heater.guard() != Stated.YES),
     CLOSED_HIDE((species, thing) -> !(thing instanceof Furnishing piece) || piece.hide() != Stated.NO),
+    BULB_IN_A_HOLDER((species, thing) -> !(thing instanceof Heater heater) || heater.hasBulb() != Stated.NO),
+    CONTACT_HEATER((species, thing) -> !(thing instanceof Heater heater) || heater.contact() != Stated.NO),
+    DOOR_OR_LID((species, thing) -> !(thing instanceof Opening opening) || opening.isDoor() != Stated.NO),
+    SEVERAL_ANIMALS((species, thing) -> !(thing instanceof Setup setup) || setup.animals().size() > 1),
     STAND_RATED((species, thing) -> !(thing instanceof Setup setup) || setup.enclosure().build().carries().isKnown()),
     OUTLET_RATED((species, thing) -> !(thing instanceof Setup setup) || setup.electrical().outlet().isKnown()),
     TARIFF_TOLD((species, thing) -> !(thing instanceof Setup setup) || setup.electrical().tariff().isKnown());
@@ -38,6 +59,10 @@ public enum Condition {
 
     Condition(BiPredicate<Species, Object> test) {
         this.test = test;
+    }
+
+    private static boolean mayHaveUvLamp(Setup setup) {
+        return setup.told().answer("lamps").isEmpty() || setup.lamps().stream().anyMatch(lamp -> lamp.givesUv() != Stated.NO);
     }
 
     /** Whether it asks for a trait of the thing or the setup the criterion is applied to, and not for a habit of the species. */
@@ -59,6 +84,7 @@ public enum Condition {
         return switch (subject.kind()) {
             case HEATER -> setup.heaters().stream().filter(one -> one.subject().equals(subject)).findFirst().orElseThrow();
             case LAMP -> setup.lamps().stream().filter(one -> one.subject().equals(subject)).findFirst().orElseThrow();
+            case OPENING -> setup.enclosure().openings().stream().filter(one -> one.subject().equals(subject)).findFirst().orElseThrow();
             case FURNISHING -> setup.furnishings().stream().filter(one -> one.subject().equals(subject)).findFirst().orElseThrow();
             case ENCLOSURE -> setup;
             default -> subject;

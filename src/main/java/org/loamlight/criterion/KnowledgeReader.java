@@ -17,6 +17,8 @@ import java.util.stream.Stream;
 import org.loamlight.quantity.Topic;
 import org.loamlight.setup.JsonFile;
 import org.loamlight.setup.Problems;
+import org.loamlight.quantity.Unit;
+import org.loamlight.setup.Measure;
 import org.loamlight.setup.ProblemsFound;
 import org.loamlight.setup.Purpose;
 import org.loamlight.setup.Section;
@@ -174,10 +176,15 @@ public final class KnowledgeReader {
             profile.lacks("habits", "say how it lives, each with its source");
         }
         Species species = profile.section("habits", section -> new Species(id, english, latin,
-                habit(section, "lives", Lives.class, habits), habit(section, "digs", Stated.class, habits),
-                habit(section, "climbs", Stated.class, habits), habit(section, "uv", UvUse.class, habits),
-                habit(section, "drinks", Drinks.class, habits), habit(section, "company", Company.class, habits),
-                habit(section, "eats-snakes", Stated.class, habits)));
+                habit(section, "form", Form.class, habits), habit(section, "lives", Lives.class, habits),
+                habit(section, "active", Active.class, habits), habit(section, "digs", Stated.class, habits),
+                habit(section, "climbs", Stated.class, habits), habit(section, "basks", Stated.class, habits),
+                habit(section, "uv", UvUse.class, habits), habit(section, "drinks", Drinks.class, habits),
+                habit(section, "soaks", Stated.class, habits), habit(section, "eats", Eats.class, habits),
+                habit(section, "company", Company.class, habits), habit(section, "eats-snakes", Stated.class, habits),
+                habit(section, "lays-eggs", Stated.class, habits), habit(section, "rests-in-winter", Stated.class, habits),
+                habit(section, "dangerous", Stated.class, habits), habit(section, "restricted", Stated.class, habits),
+                habit(section, "specialist", Stated.class, habits), adultLength(section, habits)));
         List<Limit> own = profile.unnamed("limits", LimitReader::limit);
         return new Profile(species, profile.texts("also"), profile.text("note"), habits, withShared(own, every),
                 profile.unnamed("not-meant", one -> new NotMeant(one.requiredText("criterion", "a criterion"),
@@ -192,6 +199,19 @@ public final class KnowledgeReader {
             cited.put(key, LimitReader.citation(habit));
             return Optional.ofNullable(must(habit, "is", type));
         }).orElse(null);
+    }
+
+    /** A length as a limit writes one; unknown after a problem. */
+    private static Measure adultLength(Section habits, Map<String, Citation> cited) {
+        String key = "adult-length";
+        if (habits.member(key).isEmpty()) {
+            habits.lacks(key, "say {\"is\": \"120 cm\", \"source\": ..., \"standing\": ...}");
+        }
+        return habits.section(key, habit -> {
+            cited.put(key, LimitReader.citation(habit));
+            return LimitReader.constant(habit, "is", Unit.CENTIMETRE)
+                    .map(one -> new Measure(one.unit().convert(one.value(), Unit.CENTIMETRE), 0, Unit.CENTIMETRE)).orElse(Measure.UNKNOWN);
+        });
     }
 
     /** The limits for every reptile hold where the species has no chosen limit of its own for that criterion. */

@@ -88,7 +88,7 @@ final class LimitReader {
         return new Bound.Factor(decimal(bound, "factor"), must(bound, "of", BodyMeasure.class, "say what it is a factor of"));
     }
 
-    private static Optional<Bound.Constant> constant(Section limit, String key, Unit unit) {
+    static Optional<Bound.Constant> constant(Section limit, String key, Unit unit) {
         String text = limit.text(key);
         if (text.isEmpty()) {
             return Optional.empty();
@@ -129,7 +129,8 @@ final class LimitReader {
                     "write the smaller number under \"from\"");
         }
         return new Scope(scope.choices("stages", Stage.class), scope.choices("sexes", Sex.class),
-                scope.section("length", LimitReader::sizeClass), Set.copyOf(scope.choices("purposes", Purpose.class)),
+                scope.section("length", LimitReader::sizeClass), scope.section("carapace", LimitReader::sizeClass),
+                Set.copyOf(scope.choices("purposes", Purpose.class)),
                 animals.fewest, animals.most);
     }
 

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Function;
 import org.loamlight.quantity.Place;
 import org.loamlight.quantity.Zone;
 import org.loamlight.setup.Animal;
@@ -61,7 +62,7 @@ public final class LimitResolver {
         }
         for (BodyMeasure of : factors(one.limit)) {
             if (!measure(of, one).isKnown()) {
-                open.add(Told.resolved(of.question(), of == BodyMeasure.LAMP_MINIMUM_DISTANCE ? one.subject : one.animal.subject()));
+                open.add(Told.resolved(of.question(), of.isOfAnimal() ? one.animal.subject() : one.subject));
             }
         }
         return open;
@@ -117,14 +118,21 @@ public final class LimitResolver {
             case TOTAL_LENGTH -> one.animal.length();
             case BODY_MASS -> one.animal.mass();
             case HEAD_WIDTH -> one.animal.headWidth();
-            case LAMP_MINIMUM_DISTANCE -> lampMinimum(one.subject);
+            case LAMP_MINIMUM_DISTANCE -> lamp(one.subject, Lamp::minimumDistance);
+            case LAMP_LIFE -> lamp(one.subject, Lamp::life);
+            case CARAPACE_LENGTH -> one.animal.carapace();
+            case MARKED_CLEARANCE -> markedClearance(one.subject);
             case STAND_RATING -> setup.enclosure().build().carries();
             case OUTLET_RATING -> setup.electrical().outlet();
         };
     }
 
-    private Measure lampMinimum(Subject subject) {
-        return setup.lamps().stream().filter(lamp -> lamp.subject().equals(subject)).findFirst()
-                .map(Lamp::minimumDistance).orElse(Measure.UNKNOWN);
+    private Measure lamp(Subject subject, Function<Lamp, Measure> measure) {
+        return setup.lamps().stream().filter(lamp -> lamp.subject().equals(subject)).findFirst().map(measure).orElse(Measure.UNKNOWN);
+    }
+
+    private Measure markedClearance(Subject subject) {
+        return setup.heaters().stream().filter(heater -> heater.subject().equals(subject)).findFirst()
+                .map(heater -> heater.fixing().marked()).orElse(Measure.UNKNOWN);
     }
 }

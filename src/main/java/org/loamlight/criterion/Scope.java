@@ -3,6 +3,7 @@ package org.loamlight.criterion;
 import java.util.Set;
 import java.util.TreeSet;
 import org.loamlight.setup.Animal;
+import org.loamlight.setup.Measure;
 import org.loamlight.setup.Purpose;
 import org.loamlight.setup.Setup;
 import org.loamlight.setup.Sex;
@@ -14,13 +15,15 @@ import org.loamlight.setup.Stage;
  * @param stages       stages of life; empty for all
  * @param sexes        sexes; empty for all
  * @param size         class of total length
+ * @param shell        class of the length of the shell, for tortoises
  * @param purposes     purposes of the housing; empty for all
  * @param fewestAnimals smallest number of animals in the enclosure
  * @param mostAnimals  largest number of animals in the enclosure
  */
-public record Scope(Set<Stage> stages, Set<Sex> sexes, SizeClass size, Set<Purpose> purposes, int fewestAnimals, int mostAnimals) {
+public record Scope(Set<Stage> stages, Set<Sex> sexes, SizeClass size, SizeClass shell, Set<Purpose> purposes, int fewestAnimals,
+        int mostAnimals) {
     /** Everybody. */
-    public static final Scope ALL = new Scope(Set.of(), Set.of(), SizeClass.ANY, Set.of(), 1, Integer.MAX_VALUE);
+    public static final Scope ALL = new Scope(Set.of(), Set.of(), SizeClass.ANY, SizeClass.ANY, Set.of(), 1, Integer.MAX_VALUE);
 
     public Scope {
         stages = Set.copyOf(stages);
@@ -35,7 +38,11 @@ public record Scope(Set<Stage> stages, Set<Sex> sexes, SizeClass size, Set<Purpo
                 || !purposes.isEmpty() && !purposes.contains(setup.purpose())
                 || !stages.isEmpty() && animal.stage() != Stage.UNKNOWN && !stages.contains(animal.stage())
                 || !sexes.isEmpty() && animal.sex() != Sex.UNKNOWN && !sexes.contains(animal.sex())
-                || !size.isAny() && animal.length().isKnown() && !size.holds(animal.length());
+                || isOutside(size, animal.length()) || isOutside(shell, animal.carapace());
+    }
+
+    private static boolean isOutside(SizeClass of, Measure length) {
+        return !of.isAny() && length.isKnown() && !of.holds(length);
     }
 
     /** The questions about the animal that decide whether it is meant and are not answered. */
@@ -49,6 +56,9 @@ public record Scope(Set<Stage> stages, Set<Sex> sexes, SizeClass size, Set<Purpo
         }
         if (!size.isAny() && !animal.length().isKnown()) {
             open.add("animals[].length");
+        }
+        if (!shell.isAny() && !animal.carapace().isKnown()) {
+            open.add("animals[].carapace");
         }
         return open;
     }

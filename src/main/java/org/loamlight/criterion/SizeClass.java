@@ -3,7 +3,7 @@ package org.loamlight.criterion;
 import org.loamlight.setup.Measure;
 
 /**
- * A class of total length with open or closed ends: "over 50 cm up to 100 cm".
+ * A class of length, total or of a shell, with open or closed ends: "over 50 cm up to 100 cm".
  *
  * @param smallest         lower end (cm); negative infinity when open
  * @param smallestIncluded whether exactly {@code smallest} belongs to it

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.stream.Stream;
 import org.loamlight.physics.Conformance;
 import org.loamlight.physics.Stretch;
 import org.loamlight.physics.Stretches;
@@ -96,14 +95,7 @@ final class Cover {
 
     /** An open stretch has two edges, each as uncertain as the least certain edge of all pieces; the wall where no piece stands. */
     private double edgeUncertainty(List<Furnishing> pieces) {
-        double edge = pieces.stream().mapToDouble(this::edgeUncertainty).max().orElse(layout.length().standardUncertainty());
+        double edge = pieces.stream().mapToDouble(layout::edgeUncertainty).max().orElse(layout.length().standardUncertainty());
         return Conformance.combine(edge, edge);
-    }
-
-    /** A piece placed in words stands somewhere in its third: half a third either way of the middle it is counted at. */
-    private double edgeUncertainty(Furnishing piece) {
-        double told = Stream.of(piece.begins(), piece.ends(), piece.bottom(), piece.top(), piece.extent()).filter(Measure::isKnown)
-                .mapToDouble(Measure::standardUncertainty).max().orElse(0);
-        return layout.isPlacedInWords(piece) ? Conformance.combine(told, Conformance.fromHalfWidth(layout.length().value() / THIRDS / 2)) : told;
     }
 }

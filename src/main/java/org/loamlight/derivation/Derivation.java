@@ -1,15 +1,21 @@
 package org.loamlight.derivation;
 
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.loamlight.physics.Conformance;
 import org.loamlight.quantity.Method;
 import org.loamlight.quantity.Origin;
 import org.loamlight.quantity.Place;
 import org.loamlight.quantity.Quantity;
+import org.loamlight.quantity.Step;
 import org.loamlight.quantity.Topic;
+import org.loamlight.quantity.Unit;
+import org.loamlight.setup.Animal;
 import org.loamlight.setup.Furnishing;
+import org.loamlight.setup.Heater;
 import org.loamlight.setup.Measure;
 import org.loamlight.setup.Opening;
 import org.loamlight.setup.Setup;
@@ -33,9 +39,10 @@ public final class Derivation {
         Layout layout = Layout.of(setup, axis);
         Derivation plain = new Derivation(setup);
         List<Quantity> read = new Readings(setup, layout).quantities();
-        return Stream.of(plain.sizes(), plain.care(), plain.masses(), plain.gaps(), new Cover(setup, layout).quantities(), read,
-                new UvAtRest(setup).quantities(), new Ultraviolet(setup, layout, wanted).quantities(),
-                new Climate(setup, wanted, read).quantities(), new Moisture(setup, layout, read).quantities(),
+        List<Quantity> climate = new Climate(setup, wanted, read).quantities();
+        return Stream.of(plain.sizes(), plain.area(), plain.care(), plain.food(), plain.masses(), plain.gaps(), plain.clearances(), plain.ages(on), new Cover(setup, layout).quantities(), read,
+                new UvAtRest(setup, wanted).quantities(), new Ultraviolet(setup, layout, wanted).quantities(),
+                climate, new Moisture(setup, layout, climate).quantities(),
                 new Loads(setup).quantities(), new Plan(setup).quantities(), new Resting(setup).quantities(),
                 new Heaters(setup).quantities(), new Feeding(setup, read).quantities(), new DayAndNight(setup, on).quantities(),
                 new Power(setup).quantities()).flatMap(List::stream).toList();
@@ -55,7 +62,64 @@ public final class Derivation {
     private List<Quantity> care() {
         List<Quantity> care = new ArrayList<>();
         add(care, Topic.WATER_CHANGE_INTERVAL, Place.ANYWHERE, setup.care().waterChange(), new Origin(Method.STATED, "care", ""));
+        add(care, Topic.SPOT_CLEAN_INTERVAL, Place.ANYWHERE, setup.hygiene().spotClean(), new Origin(Method.STATED, "hygiene", ""));
+        add(care, Topic.SUBSTRATE_CHANGE_INTERVAL, Place.ANYWHERE, setup.hygiene().substrateChange(), new Origin(Method.STATED, "hygiene", ""));
+        add(care, Topic.CHECK_INTERVAL, Place.ANYWHERE, setup.monitoring().check(), new Origin(Method.STATED, "monitoring", ""));
+        add(care, Topic.RUN_IN, Place.ANYWHERE, setup.monitoring().runIn(), new Origin(Method.STATED, "monitoring", ""));
+        add(care, Topic.TIME_KEPT_APART, Place.ANYWHERE, setup.quarantine().kept(), new Origin(Method.STATED, "quarantine", ""));
+        setup.water().ifPresent(water -> {
+            add(care, Topic.WATER_DEPTH, Place.ANYWHERE, water.depth(), new Origin(Method.MEASURED, "water", ""));
+            add(care, Topic.WATER_VOLUME, Place.ANYWHERE, water.volume(), new Origin(Method.STATED, "water", ""));
+        });
         return care;
+    }
+
+    private List<Quantity> food() {
+        List<Quantity> food = new ArrayList<>();
+        for (Animal animal : setup.animals()) {
+            String key = animal.subject().key();
+            add(food, Topic.PREY_WIDTH, Place.at(key), animal.diet().thickest(), new Origin(Method.MEASURED, key, ""));
+            add(food, Topic.PLANT_SHARE, Place.at(key), animal.diet().plants(), new Origin(Method.STATED, key, ""));
+            add(food, Topic.CALCIUM_INTERVAL, Place.at(key), animal.diet().calcium(), new Origin(Method.STATED, key, ""));
+            add(food, Topic.VITAMIN_D_INTERVAL, Place.at(key), animal.diet().vitaminD3(), new Origin(Method.STATED, key, ""));
+        }
+        return food;
+    }
+
+    private List<Quantity> clearances() {
+        List<Quantity> clearances = new ArrayList<>();
+        for (Heater heater : setup.heaters()) {
+            String key = heater.subject().key();
+            add(clearances, Topic.CLEARANCE, Place.at(key), heater.fixing().clearance(), new Origin(Method.MEASURED, key, ""));
+        }
+        return clearances;
+    }
+
+    private List<Quantity> ages(LocalDate on) {
+        List<Quantity> ages = new ArrayList<>();
+        setup.lamps().forEach(lamp -> lamp.fittedOn().ifPresent(day -> ages.add(age(Topic.LAMP_AGE, lamp.subject(), day, on))));
+        setup.readings().forEach(reading -> reading.on().ifPresent(day -> ages.add(age(Topic.READING_AGE, reading.subject(), day, on))));
+        return ages;
+    }
+
+    /** In whole days; 0 for what is dated after the audit. */
+    private static Quantity age(Topic topic, Subject subject, LocalDate since, LocalDate on) {
+        return new Quantity(topic, Place.at(subject.key()), Math.max(0, ChronoUnit.DAYS.between(since, on)), 0,
+                new Origin(Method.STATED, subject.key(), since.toString()), List.of());
+    }
+
+    /** Length times depth. */
+    private List<Quantity> area() {
+        Measure length = setup.enclosure().length();
+        Measure depth = setup.enclosure().depth();
+        if (!length.isKnown() || !depth.isKnown()) {
+            return List.of();
+        }
+        double squareCentimetres = length.value() * depth.value();
+        double relative = Conformance.combine(length.standardUncertainty() / length.value(), depth.standardUncertainty() / depth.value());
+        double area = Unit.SQUARE_CENTIMETRE.convert(squareCentimetres, Topic.FLOOR_AREA.unit());
+        return List.of(new Quantity(Topic.FLOOR_AREA, Place.ANYWHERE, area, area * relative,
+                new Origin(Method.COMPUTED, Subject.ENCLOSURE.key(), ""), List.of(Step.of("length-times-depth", length.amount(), depth.amount()))));
     }
 
     private List<Quantity> masses() {

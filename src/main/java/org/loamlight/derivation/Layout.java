@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.loamlight.physics.Conformance;
 import org.loamlight.physics.Stretch;
 import org.loamlight.physics.Stretches;
 import org.loamlight.quantity.Zone;
@@ -64,6 +65,10 @@ final class Layout {
 
     Measure length() {
         return length;
+    }
+
+    Axis axis() {
+        return axis;
     }
 
     /** The third a spot lies in; empty when that cannot be told. */
@@ -163,5 +168,15 @@ final class Layout {
 
     private List<Integer> thirds(Stretch stretch) {
         return IntStream.rangeClosed(0, LAST).filter(third -> Stretches.reaches(stretch, third, length.value())).boxed().toList();
+    }
+
+    /**
+     * Standard uncertainty of where a piece begins or ends (cm). A piece placed in words stands somewhere in its third: half a third either
+     * way of the middle it is counted at.
+     */
+    double edgeUncertainty(Furnishing piece) {
+        double told = Stream.of(piece.begins(), piece.ends(), piece.bottom(), piece.top(), piece.extent()).filter(Measure::isKnown)
+                .mapToDouble(Measure::standardUncertainty).max().orElse(0);
+        return isPlacedInWords(piece) ? Conformance.combine(told, Conformance.fromHalfWidth(length.value() / (LAST + 1) / 2)) : told;
     }
 }

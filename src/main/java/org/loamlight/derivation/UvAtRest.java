@@ -1,12 +1,14 @@
 package org.loamlight.derivation;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.loamlight.physics.Box;
 import org.loamlight.physics.Conformance;
-import org.loamlight.physics.LightField;
+import org.loamlight.physics.Point;
 import org.loamlight.quantity.Amount;
 import org.loamlight.quantity.Method;
 import org.loamlight.quantity.Origin;
@@ -15,38 +17,38 @@ import org.loamlight.quantity.Quantity;
 import org.loamlight.quantity.Step;
 import org.loamlight.quantity.Topic;
 import org.loamlight.quantity.Unit;
-import org.loamlight.setup.Instrument;
 import org.loamlight.setup.Lamp;
 import org.loamlight.setup.LampKind;
-import org.loamlight.setup.LampReading;
-import org.loamlight.setup.Screen;
 import org.loamlight.setup.Setup;
 import org.loamlight.setup.Stated;
 import org.loamlight.setup.Subject;
 
 /**
- * UV index at the closest resting place of each lamp, from the lamp's own reading: by the inverse square for a bulb, by
- * Keitz' finite line for a tube, times what lies between. A reflector is in neither law, so far from the reading's own
- * distance the result says little; its uncertainty holds the distances, the reading and the screens, not the law.
+ * UV index at the resting place of each lamp that gets the most of it: by the inverse square for a bulb, by Keitz' finite line for a
+ * tube, from its own readings, times what lies between, together with what other lamps of known place add there. A
+ * reflector is in neither law, so far from the readings' own distances the result says little; its uncertainty holds
+ * the distances, the readings and the screens, not the law.
  */
 final class UvAtRest {
-    private static final double CENTIMETRES_PER_METRE = 100;
-
     private final Setup setup;
+    private final UvLamps lamps;
     private final RestingPlaces rest;
+    private final SolidPieces solid;
+    private final Wanted wanted;
 
-    UvAtRest(Setup setup) {
+    UvAtRest(Setup setup, Wanted wanted) {
         this.setup = setup;
+        this.wanted = wanted;
+        this.lamps = new UvLamps(setup);
         this.rest = new RestingPlaces(setup);
+        this.solid = new SolidPieces(setup);
     }
 
     List<Quantity> quantities() {
         List<Quantity> quantities = new ArrayList<>();
-        for (Lamp lamp : setup.lamps()) {
-            if (lamp.givesUv() == Stated.YES) {
-                rest.closestTo(lamp).ifPresent(distance -> quantities.add(distance(lamp, distance)));
-                index(lamp).ifPresent(quantities::add);
-            }
+        for (Lamp lamp : lamps.all()) {
+            rest.closestTo(lamp).ifPresent(distance -> quantities.add(distance(lamp, distance)));
+            quantities.addAll(light(lamp));
         }
         if (noUvLamp()) {
             quantities.add(none(Place.ANYWHERE, Subject.ENCLOSURE.key(), "no-uv-lamp"));
@@ -64,89 +66,95 @@ final class UvAtRest {
 
     private static Quantity distance(Lamp lamp, RestingPlaces.Distance distance) {
         return new Quantity(Topic.LAMP_DISTANCE, place(lamp), distance.centimetres(), distance.uncertainty(),
-                new Origin(lamp.nearestRest().isKnown() ? Method.MEASURED : Method.COMPUTED, lamp.subject().key(), ""),
-                List.of(distance.step()));
+                new Origin(distance.isMeasured() ? Method.MEASURED : Method.COMPUTED, lamp.subject().key(), ""), List.of(distance.step()));
     }
 
     private static Place place(Lamp lamp) {
         return Place.at(lamp.subject().key());
     }
 
-    private Optional<Quantity> index(Lamp lamp) {
-        if (lamp.isBlocked() && lamp.readings().isEmpty()) {
-            return Optional.of(none(place(lamp), lamp.subject().key(), "uv-blocked"));
+    private List<Quantity> light(Lamp lamp) {
+        Optional<LampOutput> output = lamps.output(lamp).or(() -> TypicalUv.of(lamp));
+        Optional<Lit> lit = output.flatMap(known -> brightest(lamp, known));
+        if (lit.isEmpty() && output.isPresent() && output.get().equals(LampOutput.NONE)) {
+            return List.of(none(place(lamp), lamp.subject().key(), "uv-blocked"));
         }
-        return rest.closestTo(lamp).flatMap(distance -> reading(lamp, distance).map(reading -> index(lamp, reading, distance)));
+        return lit.map(one -> one.quantities(wanted)).orElse(List.of());
     }
 
-    /** The usable reading taken nearest to the distance asked for, so that the law has the least to bridge. */
-    private static Optional<LampReading> reading(Lamp lamp, RestingPlaces.Distance distance) {
-        boolean tubeWithoutLength = lamp.kind() == LampKind.UV_TUBE && !lamp.arcLength().isKnown();
-        return lamp.readings().stream().filter(reading -> reading.index().isKnown() && reading.distance().isKnown())
-                .filter(reading -> !tubeWithoutLength && isScreeningTold(lamp, reading))
-                .min(Comparator.comparingDouble(reading -> Math.abs(reading.distance().value() - distance.centimetres())));
+    /** Of the resting places of a lamp the one that gets the most; empty when none is known. */
+    private Optional<Lit> brightest(Lamp lamp, LampOutput output) {
+        UnderLamp under = under(lamp, output);
+        double closest = rest.closestTo(lamp).map(RestingPlaces.Distance::centimetres).orElse(0.0);
+        return rest.near(lamp).stream().map(place -> place.centimetres() > closest ? place.asBrightest() : place).map(under::at)
+                .max(Comparator.comparingDouble(lit -> lit.own.value() + lit.added.value()));
     }
 
-    private static boolean isScreeningTold(Lamp lamp, LampReading reading) {
-        return reading.through() == Stated.YES
-                || lamp.betweenTold() == Stated.YES && (lamp.between().isEmpty() || reading.through() == Stated.NO);
-    }
-
-    private static Quantity index(Lamp lamp, LampReading reading, RestingPlaces.Distance distance) {
-        Law law = Law.of(lamp, reading.distance().value(), distance.centimetres());
-        List<Screen> screens = reading.through() == Stated.YES ? List.of() : lamp.between();
-        double passed = screens.stream().mapToDouble(Screen::share).reduce(1, (one, other) -> one * other);
-        double value = reading.index().value() * law.scale * passed;
-        return new Quantity(Topic.UV_INDEX, place(lamp), value, value * relative(reading, distance, law, screens), origin(lamp, reading),
-                trail(reading, distance, law, screens));
-    }
-
-    private static Origin origin(Lamp lamp, LampReading reading) {
-        Method method = reading.instrument() == Instrument.LAMP_CHART ? Method.MODELLED : Method.COMPUTED;
-        return new Origin(method, lamp.subject().key(), Readings.text(reading.on()));
-    }
-
-    /** Relative standard uncertainty by the law of propagation (JCGM 100:2008, 5.1.2): a distance counts with the local exponent. */
-    private static double relative(LampReading reading, RestingPlaces.Distance distance, Law law, List<Screen> screens) {
-        Stream<Double> parts = Stream.of(share(reading.index().standardUncertainty(), reading.index().value()),
-                law.exponentAtReading * share(reading.distance().standardUncertainty(), reading.distance().value()),
-                law.exponentAtRest * share(distance.uncertainty(), distance.centimetres()));
-        Stream<Double> passed = screens.stream().map(screen -> share(screen.shareUncertainty(), screen.share()));
-        return Conformance.combine(Stream.concat(parts, passed).mapToDouble(Double::doubleValue).toArray());
-    }
-
-    private static double share(double uncertainty, double value) {
-        return value == 0 ? 0 : uncertainty / value;
-    }
-
-    private static List<Step> trail(LampReading reading, RestingPlaces.Distance distance, Law law, List<Screen> screens) {
-        List<Step> trail = new ArrayList<>();
-        trail.add(Step.of("from-lamp-reading", reading.index().amount(), reading.distance().amount()));
-        trail.add(Step.of(law.step, new Amount(distance.centimetres(), Unit.CENTIMETRE)));
-        trail.add(distance.step());
-        for (Screen screen : screens) {
-            trail.add(Step.of("through-screen", screen.kind(), new Amount(Unit.FRACTION.convert(screen.share(), Unit.PERCENT), Unit.PERCENT)));
-        }
-        return trail;
+    private UnderLamp under(Lamp lamp, LampOutput output) {
+        Optional<HungLamp> hung = lamps.hung(lamp);
+        HungLamp own = hung.map(HungLamp::placedExactly)
+                .orElse(new HungLamp(lamp, output, Metres.ZERO, Optional.empty(), Metres.ZERO));
+        List<HungLamp> others = hung.map(here -> lamps.hung().stream().filter(other -> !other.lamp().equals(lamp))
+                .map(other -> other.seenFrom(here)).toList()).orElse(List.of());
+        List<Lamp> left = hung.isPresent() ? lamps.leftOut() : Stream.concat(lamps.hung().stream().map(HungLamp::lamp), lamps.leftOut().stream()).toList();
+        return new UnderLamp(own, others, left.stream().filter(other -> !other.equals(lamp)).map(Lamp::name).toList(), solid);
     }
 
     /**
-     * How the index changes from one distance to another.
+     * A lamp with the others whose place is known.
      *
-     * @param scale             index there over index here
-     * @param exponentAtReading n in E ~ D^-n at the reading's distance
-     * @param exponentAtRest    n at the resting place's distance
+     * @param left names of those that are left out
      */
-    private record Law(double scale, double exponentAtReading, double exponentAtRest, String step) {
-        static Law of(Lamp lamp, double fromCentimetres, double toCentimetres) {
-            double from = fromCentimetres / CENTIMETRES_PER_METRE;
-            double to = toCentimetres / CENTIMETRES_PER_METRE;
-            if (lamp.kind() != LampKind.UV_TUBE) {
-                return new Law(LightField.pointScale(from, to), LightField.POINT_EXPONENT, LightField.POINT_EXPONENT, "inverse-square");
+    private record UnderLamp(HungLamp own, List<HungLamp> others, List<String> left, SolidPieces solid) {
+        /** What was measured straight from the lamp has nothing solid in between. */
+        Lit at(RestingPlaces.Distance distance) {
+            UvIndex.Where where = where(distance);
+            Collection<Box> boxes = solid.besides(where.point());
+            return new Lit(this, distance, where.point(), UvIndex.at(where, List.of(own), distance.isMeasured() ? List.of() : boxes),
+                    UvIndex.at(where, others, boxes));
+        }
+
+        UvIndex.Where where(RestingPlaces.Distance distance) {
+            double uncertainty = Metres.fromCentimetres(distance.uncertainty());
+            Metres along = new Metres(own.along().value() + Metres.fromCentimetres(distance.along()), distance.along() == 0 ? 0 : uncertainty);
+            return new UvIndex.Where(along, own.across(), new Metres(own.above().value() - Metres.fromCentimetres(distance.below()), uncertainty));
+        }
+    }
+
+    /** What a resting place gets, from its own lamp and added by the others. */
+    private record Lit(UnderLamp under, RestingPlaces.Distance distance, Point place, UvIndex own, UvIndex added) {
+        List<Quantity> quantities(Wanted wanted) {
+            List<Quantity> quantities = new ArrayList<>();
+            quantities.add(index());
+            quantities.addAll(new LampHeights(under.own, place, added.value()).quantities(wanted));
+            return quantities;
+        }
+
+        private Quantity index() {
+            LampOutput output = under.own.output();
+            String source = under.own.lamp().subject().key();
+            return new Quantity(Topic.UV_INDEX, Place.at(source), own.value() + added.value(), Conformance.combine(own.uncertainty(), added.uncertainty()),
+                    new Origin(method(), source, output.on()), trail());
+        }
+
+        /** The weakest of the methods it rests on. */
+        private Method method() {
+            Method own = under.own.output().method();
+            return added.value() == 0 ? own : under.others.stream().map(other -> other.output().method()).reduce(own, (one, other) -> one.compareTo(other) > 0 ? one : other);
+        }
+
+        private List<Step> trail() {
+            LampOutput output = under.own.output();
+            List<Step> trail = new ArrayList<>(output.readings());
+            trail.add(Step.of(under.own.lamp().kind() == LampKind.UV_TUBE ? "finite-line" : "inverse-square",
+                    new Amount(distance.centimetres(), Unit.CENTIMETRE)));
+            trail.add(distance.step());
+            trail.addAll(output.screens());
+            if (added.value() > 0) {
+                trail.add(Step.of("other-lamps-add", new Amount(added.value(), Unit.UV_INDEX)));
             }
-            double arc = lamp.arcLength().value() / CENTIMETRES_PER_METRE;
-            return new Law(LightField.tubeScale(from, to, arc), LightField.localExponent(from, arc), LightField.localExponent(to, arc),
-                    "finite-line");
+            under.left.forEach(name -> trail.add(Step.of("other-lamp-left-out", name)));
+            return trail;
         }
     }
 }

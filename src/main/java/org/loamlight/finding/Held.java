@@ -24,10 +24,15 @@ public record Held(String criterion, Subject subject, Quantity quantity, Resolve
         double uncertainty = Conformance.combine(quantity.uncertainty(), limit.uncertainty());
         double probability = Conformance.probability(quantity.value(), uncertainty, limit.low(), limit.high());
         Decision decision = limit.decision() == DecisionRule.SIMPLE ? simple(quantity, limit) : guarded(probability, quantity);
-        if (decision == Decision.INSIDE && quantity.origin().method() == Method.ESTIMATED) {
-            decision = Decision.UNDECIDED;
+        if (quantity.origin().method() == Method.ESTIMATED) {
+            decision = estimated(probability);
         }
         return new Held(limit.criterion(), limit.subject(), quantity, limit, decision, probability);
+    }
+
+    /** What is usual for things of its kind decides only where hardly one of them would conform. */
+    private static Decision estimated(double probability) {
+        return probability <= FAILS_UP_TO ? Decision.OUTSIDE : Decision.UNDECIDED;
     }
 
     private static Decision simple(Quantity quantity, ResolvedLimit limit) {

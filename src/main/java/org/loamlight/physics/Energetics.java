@@ -28,12 +28,14 @@ public final class Energetics {
     /** Kilojoules in one kilocalorie: the thermochemical calorie of 4.184 J. */
     public static final double KILOJOULES_PER_KILOCALORIE = 4.184;
 
+    /** How the standard and the resting rate grow with mass, M^0.80: for uncertainties. */
+    public static final double MASS_EXPONENT = 0.80;
+
     private static final double GRAMS_PER_KILOGRAM = 1000;
     private static final double HOURS_PER_DAY = 24;
     private static final double JOULES_PER_KILOJOULE = 1000;
 
     private static final double OXYGEN_OF_ONE_GRAM = 0.013;
-    private static final double MASS_EXPONENT = 0.80;
     private static final double DECADES_PER_DEGREE = 0.038;
     private static final double DECADES_OF_RESTING = 0.14;
 

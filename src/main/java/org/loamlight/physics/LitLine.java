@@ -17,10 +17,13 @@ public record LitLine(Stretches lit, double lengthMetres) {
     /** Into how many equal steps a line is cut: steps of 5 mm on 120 cm. */
     public static final int STEPS = 240;
 
+    /** Share of the line to which a border between light and shade is found: 0.01 mm on 1 m, far below what a tape shows. */
+    public static final double BORDER = 1e-5;
+
     /**
      * Looks at {@link #STEPS} + 1 places at equal distances and finds each border between light and shade by halving the
-     * step it lies in, to {@link Stretches#HAIR} of the line. A patch of light or shade narrower than a step may be
-     * missed.
+     * step it lies in, to {@link #BORDER} of the line and on its lit side. A patch of light or shade narrower than a step
+     * may be missed.
      *
      * @param index the UV index at a place
      * @param from  one end of the line
@@ -59,7 +62,7 @@ public record LitLine(Stretches lit, double lengthMetres) {
     private static double border(DoublePredicate isLit, double lit, double shaded) {
         double inLight = lit;
         double inShade = shaded;
-        while (StrictMath.abs(inShade - inLight) > Stretches.HAIR) {
+        while (StrictMath.abs(inShade - inLight) > BORDER) {
             double middle = (inLight + inShade) / 2;
             if (isLit.test(middle)) {
                 inLight = middle;

@@ -64,6 +64,8 @@ public enum Topic {
     BASKING_PATCH(Unit.PERCENT, Unit.PERCENT),
     /** Share of the axis that gets more than a trace of ultraviolet. */
     UV_LIT_SHARE(Unit.PERCENT, Unit.PERCENT),
+    /** Stretches of the axis in the shade of ultraviolet, under cover or where little falls. */
+    UV_SHADES(Unit.PIECE, Unit.PIECE),
     /** Farthest a lit place is from shade. */
     SHADE_DISTANCE(Unit.CENTIMETRE, Unit.INCH),
     /** Lowest height of a lamp above the closest resting place that keeps its index within the zone. */
@@ -109,7 +111,22 @@ public enum Topic {
     ENERGY_PER_MONTH(Unit.KILOWATT_HOUR, Unit.KILOWATT_HOUR),
     COST_PER_DAY(Unit.MONEY, Unit.MONEY),
     /** In thirty days. */
-    COST_PER_MONTH(Unit.MONEY, Unit.MONEY);
+    COST_PER_MONTH(Unit.MONEY, Unit.MONEY),
+    FLOOR_AREA(Unit.SQUARE_METRE, Unit.SQUARE_FOOT),
+    PREY_WIDTH(Unit.MILLIMETRE, Unit.INCH),
+    PLANT_SHARE(Unit.PERCENT, Unit.PERCENT),
+    CALCIUM_INTERVAL(Unit.DAY, Unit.DAY),
+    VITAMIN_D_INTERVAL(Unit.DAY, Unit.DAY),
+    SPOT_CLEAN_INTERVAL(Unit.DAY, Unit.DAY),
+    SUBSTRATE_CHANGE_INTERVAL(Unit.DAY, Unit.DAY),
+    WATER_DEPTH(Unit.CENTIMETRE, Unit.INCH),
+    WATER_VOLUME(Unit.LITRE, Unit.US_GALLON),
+    LAMP_AGE(Unit.DAY, Unit.DAY),
+    CLEARANCE(Unit.CENTIMETRE, Unit.INCH),
+    CHECK_INTERVAL(Unit.DAY, Unit.DAY),
+    RUN_IN(Unit.DAY, Unit.DAY),
+    READING_AGE(Unit.DAY, Unit.DAY),
+    TIME_KEPT_APART(Unit.DAY, Unit.DAY);
 
     private final Unit unit;
     private final Unit unitInUs;

@@ -41,6 +41,7 @@ public enum Unit {
     VOLT(Dimension.VOLTAGE, "1", "V", "V", "volt", "volts"),
     AMPERE(Dimension.CURRENT, "1", "A", "A", "amp", "amps", "ampere", "amperes"),
     KILOWATT_HOUR(Dimension.ENERGY, "1", "kWh", "kW.h"),
+    KILOJOULE(Dimension.ENERGY, "1/3600", "kJ", "kJ"),
     PER_KILOWATT_HOUR(Dimension.PRICE, "1", "per kWh", "1/(kW.h)", "/kWh", "a kWh"),
     /** Money, in whatever currency the tariff is told in. */
     MONEY(Dimension.MONEY, "1", "", "1"),

@@ -205,6 +205,7 @@ public final class Explanation {
         lines.labelled(0, say("note"), profile.note());
         lines.heading(say("habits"));
         habits(species).forEach((key, habit) -> habit(lines, wording.habit(key, habit), profile.habits().get(key)));
+        habit(lines, adult(wording, species), profile.habits().get("adult-length"));
         lines.heading(say("limits"));
         profile.limits().stream().map(Limit::criterion).distinct().sorted().forEach(id -> criterionLimits(lines, id, profile));
         notMeant(lines, profile.notMeant());
@@ -214,14 +215,29 @@ public final class Explanation {
     /** Each habit by the key under which its source stands. */
     static Map<String, Enum<?>> habits(Species species) {
         Map<String, Enum<?>> habits = new LinkedHashMap<>();
+        habits.put("form", species.form());
         habits.put("lives", species.lives());
+        habits.put("active", species.active());
         habits.put("digs", species.digs());
         habits.put("climbs", species.climbs());
+        habits.put("basks", species.basks());
         habits.put("uv", species.uv());
         habits.put("drinks", species.drinks());
+        habits.put("soaks", species.soaks());
+        habits.put("eats", species.eats());
         habits.put("company", species.company());
         habits.put("eats-snakes", species.eatsSnakes());
+        habits.put("lays-eggs", species.laysEggs());
+        habits.put("rests-in-winter", species.restsInWinter());
+        habits.put("dangerous", species.dangerous());
+        habits.put("restricted", species.restricted());
+        habits.put("specialist", species.specialist());
         return habits;
+    }
+
+    /** How long adults get. */
+    static String adult(Wording wording, Species species) {
+        return wording.sentence("habit.adult-length", wording.amount(species.adultLength().amount()));
     }
 
     private void habit(Lines lines, String habit, Citation citation) {

@@ -99,6 +99,7 @@ public final class RuleIndex {
         text.append("## ").append(cell(profile.species().english())).append(" (*").append(cell(profile.species().latin())).append("*)\n\n");
         Explanation.habits(profile.species()).forEach((key, habit) -> bullet(cell(wording.habit(key, habit)) + " - "
                 + cited(profile.habits().get(key))));
+        bullet(cell(Explanation.adult(wording, profile.species())) + " - " + cited(profile.habits().get("adult-length")));
         text.append('\n');
         header("limits.header");
         profile.limits().stream().map(Limit::criterion).distinct().sorted()

@@ -32,6 +32,11 @@ public record Heater(String name, HeaterKind kind, Measure power, Spot place, Mo
         return kind.hot();
     }
 
+    /** Whether it is a bulb, or screws into a holder like one. */
+    public Stated hasBulb() {
+        return kind.hasBulb();
+    }
+
     /** Whether an animal lies on it or over it. */
     public Stated contact() {
         return kind.contact();

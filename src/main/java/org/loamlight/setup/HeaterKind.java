@@ -28,6 +28,11 @@ public enum HeaterKind {
         return trait(hot);
     }
 
+    /** Whether it screws into a holder. */
+    public Stated hasBulb() {
+        return trait(glows || this == CERAMIC_HEATER);
+    }
+
     public Stated contact() {
         return trait(contact);
     }

@@ -8,6 +8,15 @@ package org.loamlight.setup;
  * @param gap the widest gap or mesh opening left when it is shut (mm)
  */
 public record Opening(String name, OpeningKind kind, Measure gap, Lock lock, Level level) {
+    /** Whether it is opened to get at the animal. */
+    public Stated isDoor() {
+        return switch (kind) {
+            case DOOR, LID -> Stated.YES;
+            case UNKNOWN -> Stated.UNKNOWN;
+            default -> Stated.NO;
+        };
+    }
+
     public Subject subject() {
         return new Subject(SubjectKind.OPENING, name);
     }

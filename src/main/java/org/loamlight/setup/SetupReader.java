@@ -65,6 +65,7 @@ public final class SetupReader {
                 document.section("household", SetupReader::household), document.section("monitoring", SetupReader::monitoring),
                 document.section("season", SetupReader::season), document.section("quarantine", SetupReader::quarantine), new Told(told));
         document.reportUnasked();
+        new Contradictions(setup, value, problems).report();
         return setup;
     }
 

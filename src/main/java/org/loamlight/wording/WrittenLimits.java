@@ -74,6 +74,7 @@ final class WrittenLimits {
         add(parts, scope.stages());
         add(parts, scope.sexes());
         size(scope.size()).ifPresent(parts::add);
+        size(scope.shell()).map(size -> Sentences.of("scope.shell", size)).ifPresent(parts::add);
         add(parts, scope.purposes());
         animals(scope).ifPresent(parts::add);
         return parts;

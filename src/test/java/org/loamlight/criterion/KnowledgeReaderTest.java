@@ -21,6 +21,7 @@ import org.loamlight.quantity.Topic;
 import org.loamlight.quantity.Unit;
 import org.loamlight.quantity.Zone;
 import org.loamlight.setup.Problem;
+import org.loamlight.setup.Measure;
 import org.loamlight.setup.ProblemsFound;
 import org.loamlight.setup.Purpose;
 import org.loamlight.setup.Sex;
@@ -39,11 +40,11 @@ class KnowledgeReaderTest {
         String written = MadeUp.limit("inside-height", """
                 'place': 'warm-end', 'where': 'somewhere', 'at-least': {'factor': '0.75', 'of': 'total length'}, 'at-most': '12.50 ft',
                 'scope': {'stages': ['subadult', 'adult'], 'sexes': 'female', 'length': {'over': '0.5 m', 'up-to': '100 cm'},
-                          'purposes': ['permanent', 'winter rest'], 'animals': {'from': 2, 'up-to': 4}},
+                          'carapace': {'from': '6 cm', 'below': '12 cm'}, 'purposes': ['permanent', 'winter rest'], 'animals': {'from': 2, 'up-to': 4}},
                 'per-further-animal': {'beyond': 2, 'share': '0.15', 'compounded': 'yes'}, 'cap': '2.0 m', 'grade': 'minor',
                 'clause': 'table 3', 'chosen': 'no', 'why': 'Too old.'""");
         Scope scope = new Scope(Set.of(Stage.SUBADULT, Stage.ADULT), Set.of(Sex.FEMALE), new SizeClass(50, false, 100, true),
-                Set.of(Purpose.PERMANENT, Purpose.WINTER_REST), 2, 4);
+                new SizeClass(6, true, 12, false), Set.of(Purpose.PERMANENT, Purpose.WINTER_REST), 2, 4);
         Limit expected = new Limit(MadeUp.CRITERION, Topic.INSIDE_HEIGHT, Zone.WARM_END, Where.SOMEWHERE,
                 Optional.of(new Bound.Factor(new BigDecimal("0.75"), BodyMeasure.TOTAL_LENGTH)),
                 Optional.of(new Bound.Constant(new BigDecimal("12.50"), Unit.FOOT)), scope,
@@ -92,9 +93,11 @@ class KnowledgeReaderTest {
         String written = MadeUp.species().replace("'limits': []", """
                 'also': ['paper snake'], 'note': 'Made of paper.', 'not-meant': [{'criterion': 'heat.guard', 'reason': 'It burns.'}]""");
         Profile profile = MadeUp.read(MadeUp.document(written)).profile(MadeUp.SPECIES);
-        assertEquals(new Species(MadeUp.SPECIES, "made-up snake", "Serpens ficta", Lives.GROUND, Stated.YES, Stated.NO, UvUse.PROFITS,
-                Drinks.FROM_DISH, Company.ALONE, Stated.YES), profile.species());
-        assertEquals(List.of("lives", "digs", "climbs", "uv", "drinks", "company", "eats-snakes"), List.copyOf(profile.habits().keySet()));
+        assertEquals(new Species(MadeUp.SPECIES, "made-up snake", "Serpens ficta", Form.SNAKE, Lives.GROUND, Active.BY_DAY, Stated.YES, Stated.NO,
+                Stated.NO, UvUse.PROFITS, Drinks.FROM_DISH, Stated.NO, Eats.WHOLE_PREY, Company.ALONE, Stated.YES, Stated.YES, Stated.NO, Stated.NO, Stated.NO,
+                Stated.NO, new Measure(120, 0, Unit.CENTIMETRE)), profile.species());
+        assertEquals(List.of("form", "lives", "active", "digs", "climbs", "basks", "uv", "drinks", "soaks", "eats", "company", "eats-snakes", "lays-eggs",
+                "rests-in-winter", "dangerous", "restricted", "specialist", "adult-length"), List.copyOf(profile.habits().keySet()));
         assertEquals(Set.of(CITATION), Set.copyOf(profile.habits().values()));
         assertEquals(List.of("paper snake"), profile.also());
         assertEquals("Made of paper.", profile.note());

@@ -134,6 +134,20 @@ class LimitResolverTest {
         assertEquals(List.of(expected), resolution.limits().stream().map(ResolvedLimit::low).toList());
     }
 
+    /** W31: a tortoise with a shell of 20 cm gets 2.00 m², one more than two animals 0.50 m² each. */
+    @Test
+    void a_class_of_shells_asks_for_the_shell_and_not_for_the_length() {
+        List<Double> printed = WorkedCase.of("W31").all("expected", "([\\d.]+) m2").stream().map(found -> Double.valueOf(found.group(1))).toList();
+        Knowledge shells = MadeUp.knowing(
+                MadeUp.limit("floor-area", "'at-least': '1.00 m2', 'scope': {'carapace': {'over': '6 cm', 'up-to': '12 cm'}}" + gain(2, "0.4", "no")),
+                MadeUp.limit("floor-area", "'at-least': '2.00 m2', 'scope': {'carapace': {'over': '12 cm'}}" + gain(2, "0.25", "no")));
+        String shell = "'carapace': '20 cm'";
+        assertEquals(printed.get(0), resolve(shells, MadeUp.setup(shell, shell)).limits().get(0).low());
+        assertEquals(printed.get(1), resolve(shells, MadeUp.setup(shell, shell, shell, shell)).limits().get(0).low());
+        assertEquals(1, resolve(shells, MadeUp.setup("'carapace': '12 cm'")).limits().get(0).low());
+        assertEquals(Set.of("animals[Bracken].carapace"), resolve(shells, MadeUp.setup("'length': '20 cm'")).missing());
+    }
+
     /** W16: the floor asked for falls when the snake passes 150 cm, and nobody says what holds at exactly 150 cm. */
     @Test
     void a_border_that_no_class_owns_leaves_no_limit() {

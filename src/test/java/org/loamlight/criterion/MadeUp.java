@@ -56,7 +56,10 @@ final class MadeUp {
 
     static String habits() {
         return "'lives': " + habit("ground") + ", 'digs': " + habit("yes") + ", 'climbs': " + habit("no") + ", 'uv': " + habit("profits")
-                + ", 'drinks': " + habit("from dish") + ", 'company': " + habit("alone") + ", 'eats-snakes': " + habit("yes");
+                + ", 'drinks': " + habit("from dish") + ", 'form': " + habit("snake") + ", 'active': " + habit("by day") + ", 'basks': " + habit("no")
+                + ", 'soaks': " + habit("no") + ", 'eats': " + habit("whole prey") + ", 'lays-eggs': " + habit("yes") + ", 'rests-in-winter': " + habit("no")
+                + ", 'dangerous': " + habit("no") + ", 'restricted': " + habit("no") + ", 'specialist': " + habit("no") + ", 'adult-length': " + habit("120 cm")
+                + ", 'company': " + habit("alone") + ", 'eats-snakes': " + habit("yes");
     }
 
     private static String habit(String is) {

@@ -58,7 +58,7 @@ record WorkedCase(Map<String, String> cells) {
         return new WorkedCase(row);
     }
 
-    private static List<String> cells(String line) {
+    static List<String> cells(String line) {
         List<String> cells = new ArrayList<>();
         Matcher matcher = CELL.matcher(line);
         while (matcher.find() && matcher.start() < line.length()) {

@@ -7,12 +7,14 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.loamlight.criterion.Condition;
 import org.loamlight.finding.Finding;
 import org.loamlight.finding.Result;
 import org.loamlight.setup.JsonValue;
@@ -23,7 +25,10 @@ import org.loamlight.setup.ProblemsFound;
  * does not read must not matter. So {@code reads} can neither forget nor exaggerate.
  */
 class RemovalTest {
-    private static final Set<String> HEADER = Set.of("format", "on", "animals", "name", "species", "of");
+    /** Answers that make a criterion ask at all: without them, or without the section they stand in, it does not apply. */
+    private static final Map<Condition, String> MAKES_IT_ASK = Map.of(Condition.STAND_RATED, "enclosure.build.stand-carries",
+            Condition.OUTLET_RATED, "electrical.outlet", Condition.TARIFF_TOLD, "electrical.tariff");
+    private static final Set<String> HEADER = Set.of("format", "on", "animals", "name", "species", "readings[].of");
 
     static List<CriterionExamples.Case> conforming() {
         return CriterionExamples.all().stream().filter(example -> example.is("conforming")).toList();
@@ -36,6 +41,9 @@ class RemovalTest {
         for (Removal removal : removals(example.setup(), "")) {
             boolean isRead = reads(example.criterion()).contains(removal.path);
             Set<Result> results = results(removal.remainder, example.criterion());
+            if (makesItAsk(example.criterion(), removal.path) && results.isEmpty()) {
+                continue;
+            }
             if (isRead != results.contains(Result.NO_EVIDENCE) || !isRead && !results.equals(Set.of(Result.CONFORMITY))) {
                 wrong.add(removal.path + (isRead ? " is read, " : " is not read, ") + "without it: " + results);
             }
@@ -52,6 +60,11 @@ class RemovalTest {
                 .filter(read -> !removed.contains(read)).toList();
         assertEquals(List.of(), never);
         assertTrue(removed.size() > 50, "removals: " + removed.size());
+    }
+
+    private static boolean makesItAsk(String criterion, String path) {
+        return BuiltIn.KNOWLEDGE.criterion(criterion).appliesWhen().stream().map(MAKES_IT_ASK::get).filter(Objects::nonNull)
+                .anyMatch(question -> question.equals(path) || question.startsWith(path + "."));
     }
 
     private static Set<String> reads(String criterion) {
@@ -73,7 +86,7 @@ class RemovalTest {
         if (value instanceof JsonValue.JsonObject object) {
             object.members().forEach((key, member) -> {
                 String memberPath = path.isEmpty() ? key : path + "." + key;
-                if (!HEADER.contains(key)) {
+                if (!HEADER.contains(key) && !HEADER.contains(memberPath)) {
                     removals.add(new Removal(memberPath, with(object, key, null)));
                 }
                 removals(member, memberPath).forEach(inner -> removals.add(new Removal(inner.path, with(object, key, inner.remainder))));

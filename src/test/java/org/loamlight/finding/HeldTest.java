@@ -56,6 +56,15 @@ class HeldTest {
         assertEquals(Grade.CRITICAL, held(50, 0.1, Double.NEGATIVE_INFINITY, 43, DecisionRule.GUARDED).grade());
     }
 
+    /** Of a normal distribution 5 % lie more than 1.645 above the middle. */
+    @ParameterizedTest
+    @CsvSource({"30, UNDECIDED", "43.1, UNDECIDED", "44.6, UNDECIDED", "44.7, OUTSIDE"})
+    void what_is_usual_for_a_kind_decides_only_where_it_is_nearly_sure_and_never_conforms(double value, Decision expected) {
+        Held held = Held.of(quantity(value, 1, Method.ESTIMATED), limit(Double.NEGATIVE_INFINITY, 43, DecisionRule.SIMPLE));
+        assertEquals(expected, held.decision());
+        assertEquals(Grade.MINOR, held.grade());
+    }
+
     @Test
     void the_distance_is_taken_over_the_width_of_the_range_or_over_the_limit() {
         assertEquals(0.5, held(30, 1, 21, 27, DecisionRule.SIMPLE).distance(), 1e-12);

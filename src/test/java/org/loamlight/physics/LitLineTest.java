@@ -15,6 +15,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class LitLineTest {
 
+    /** The border is found to 0.00001 of 1.2 m, and a stretch has two. */
+    private static final double TO_THE_BORDER = 2.5e-5;
     private static final Point LEFT = new Point(0, 0.3, 0.1);
     private static final Point RIGHT = new Point(1.2, 0.3, 0.1);
 
@@ -32,8 +34,8 @@ class LitLineTest {
         "0.1234, 0.1434, 0.016666667, 0.01", "3, 4, 0, 0"})
     void a_patch_of_light_is_measured_to_its_borders(double from, double to, double share, double way) {
         LitLine line = line(litBetween(from, to));
-        assertEquals(share, line.share(), 5e-9);
-        assertEquals(way, line.farthestFromShadeMetres().orElseThrow(), 5e-9);
+        assertEquals(share, line.share(), TO_THE_BORDER);
+        assertEquals(way, line.farthestFromShadeMetres().orElseThrow(), TO_THE_BORDER);
     }
 
     @Test
@@ -53,8 +55,8 @@ class LitLineTest {
     @Test
     void of_two_patches_the_one_with_the_longer_way_out_counts() {
         LitLine line = line(point -> litBetween(0.2, 0.5).applyAsDouble(point) + litBetween(1, 3).applyAsDouble(point));
-        assertEquals(0.5 / 1.2, line.share(), 5e-9);
-        assertEquals(0.2, line.farthestFromShadeMetres().orElseThrow(), 5e-9);
+        assertEquals(0.5 / 1.2, line.share(), TO_THE_BORDER);
+        assertEquals(0.2, line.farthestFromShadeMetres().orElseThrow(), TO_THE_BORDER);
         assertEquals(2, line.lit().covered().size());
     }
 
@@ -64,9 +66,9 @@ class LitLineTest {
         UvField field = new UvField(List.of(new UvLamp(new PointSource(new Point(0.6, 0.3, 0.5)), 1, 1)), List.of());
         LitLine line = field.litLine(LEFT, RIGHT, 1);
         double aside = StrictMath.sqrt(0.4 - 0.4 * 0.4);
-        assertEquals(0.6 - aside, line.lit().covered().get(0).from(), 5e-9);
-        assertEquals(0.6 + aside, line.lit().covered().get(0).to(), 5e-9);
-        assertEquals(aside, line.farthestFromShadeMetres().orElseThrow(), 5e-9);
+        assertEquals(0.6 - aside, line.lit().covered().get(0).from(), TO_THE_BORDER);
+        assertEquals(0.6 + aside, line.lit().covered().get(0).to(), TO_THE_BORDER);
+        assertEquals(aside, line.farthestFromShadeMetres().orElseThrow(), TO_THE_BORDER);
     }
 
     /** By hand: the lower edge of the board lies 0.2 m aside of the lamp and half way down, so its shadow begins 0.4 m aside. */
@@ -76,7 +78,7 @@ class LitLineTest {
         UvField field = new UvField(List.of(new UvLamp(new PointSource(new Point(0.5, 0.3, 0.5)), 1, 1)), List.of(board));
         LitLine line = field.litLine(LEFT, RIGHT, 0);
         assertEquals(1, line.lit().covered().size());
-        assertEquals(0.5 + 0.2 * 2, line.lit().covered().get(0).to(), 1e-7);
+        assertEquals(0.5 + 0.2 * 2, line.lit().covered().get(0).to(), 2 * TO_THE_BORDER);
     }
 
     @Test
@@ -86,8 +88,8 @@ class LitLineTest {
             UvField field = new UvField(List.of(new UvLamp(SceneOfBoxes.tube(random), 1, 1)), SceneOfBoxes.random(random, 3).boxes());
             LitLine there = field.litLine(LEFT, RIGHT, 0.3);
             LitLine back = field.litLine(RIGHT, LEFT, 0.3);
-            assertEquals(there.share(), back.share(), 1e-7);
-            assertEquals(there.farthestFromShadeMetres().orElse(9), back.farthestFromShadeMetres().orElse(9), 1e-7);
+            assertEquals(there.share(), back.share(), 2 * TO_THE_BORDER);
+            assertEquals(there.farthestFromShadeMetres().orElse(9), back.farthestFromShadeMetres().orElse(9), 2 * TO_THE_BORDER);
         }
     }
 
@@ -97,7 +99,7 @@ class LitLineTest {
         double before = 1;
         for (double trace = 0; trace < 1; trace += 0.02) {
             double share = field.litLine(LEFT, RIGHT, trace).share();
-            assertTrue(share <= before + 1e-9);
+            assertTrue(share <= before + LitLine.BORDER);
             before = share;
         }
         assertEquals(0, before);

@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -123,68 +122,6 @@ class UvFieldTest {
         double both = new UvField(List.of(lamp(BULB, 1), second), List.of(slab)).index(under);
         assertEquals(bare(second).index(under), both);
         assertTrue(both > 0);
-    }
-
-    /** A hide 20 cm square under a lamp: from the floor's farthest lit corner to it, on a grid of 5 cm. */
-    @Test
-    void the_way_to_shade_is_that_from_the_farthest_lit_place_to_the_nearest_shaded_one() {
-        Box hide = new Box(new Point(0.475, 0.175, 0), new Point(0.725, 0.425, 0.1));
-        UvField field = new UvField(List.of(lamp(new PointSource(new Point(0.6, 0.3, 50)), 1e4)), List.of(hide));
-        double way = field.farthestFromShade(floor(), 0.1).orElseThrow();
-        assertEquals(StrictMath.hypot(0.5, 0.2), way, 1e-9);
-    }
-
-    @Test
-    void the_way_to_shade_is_0_in_the_dark_and_unknown_where_all_is_lit() {
-        assertEquals(OptionalDouble.of(0), bare().farthestFromShade(floor(), 0));
-        assertEquals(OptionalDouble.of(0), bare(lamp(TUBE, 1)).farthestFromShade(List.of(), 0));
-        assertEquals(OptionalDouble.empty(), bare(lamp(TUBE, 1)).farthestFromShade(floor(), 0));
-    }
-
-    @Test
-    void an_index_right_at_the_trace_counts_as_shade() {
-        UvField field = bare(lamp(BULB, 1));
-        Point place = new Point(0.3, 0.3, 0);
-        assertEquals(4, field.index(place), 1e-12);
-        assertEquals(OptionalDouble.of(0), field.farthestFromShade(List.of(place), field.index(place)));
-        assertEquals(OptionalDouble.empty(), field.farthestFromShade(List.of(place), 3.9));
-    }
-
-    private static List<Point> floor() {
-        List<Point> floor = new ArrayList<>();
-        for (int i = 0; i <= 24; i++) {
-            for (int k = 0; k <= 12; k++) {
-                floor.add(new Point(0.05 * i, 0.05 * k, 0));
-            }
-        }
-        return floor;
-    }
-
-    /** By hand: 4 at 0.5 m and 1 at 1 m, of a strength of 1; mesh of a half pulls the lamp down by the root of two. */
-    @ParameterizedTest
-    @CsvSource({"1, 0.5, 1.0", "0.5, 0.353553390593, 0.707106781187"})
-    void a_bulb_above_the_place_must_hang_where_the_square_says(double transmission, double from, double to) {
-        UvField field = bare(new UvLamp(BULB, 1, transmission));
-        Stretch band = field.heightsBetween(0, new Point(0.3, 0.3, 0.1), new Stretch(0.2, 2), 1, 4).orElseThrow();
-        assertEquals(0.1 + from, band.from(), 1e-12);
-        assertEquals(0.1 + to, band.to(), 1e-12);
-    }
-
-    @Test
-    void the_light_of_other_lamps_stays_when_one_is_moved() {
-        UvField field = bare(lamp(BULB, 1), lamp(new PointSource(new Point(0.3, 0.3, 1.1)), 1));
-        Stretch band = field.heightsBetween(0, new Point(0.3, 0.3, 0.1), new Stretch(0.2, 2), 2, 5).orElseThrow();
-        assertEquals(0.6, band.from(), 1e-12);
-        assertEquals(1.1, band.to(), 1e-12);
-        assertTrue(field.heightsBetween(0, new Point(0.3, 0.3, 0.1), new Stretch(0.2, 2), 0.5, 1).isEmpty());
-    }
-
-    @Test
-    void under_a_shelf_no_height_above_it_gives_any_light() {
-        Box shelf = new Box(new Point(0, 0, 0.3), new Point(1.2, 0.6, 0.32));
-        UvField field = new UvField(List.of(lamp(TUBE, 1)), List.of(shelf));
-        assertTrue(field.heightsBetween(0, new Point(0.6, 0.3, 0), new Stretch(0.35, 2), 0.01, 4).isEmpty());
-        assertFalse(field.heightsBetween(0, new Point(0.6, 0.3, 0.32), new Stretch(0.35, 2), 0.01, 4).isEmpty());
     }
 
     @ParameterizedTest

@@ -20,9 +20,12 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.loamlight.criterion.BodyMeasure;
+import org.loamlight.criterion.Active;
 import org.loamlight.criterion.Company;
 import org.loamlight.criterion.Condition;
 import org.loamlight.criterion.Drinks;
+import org.loamlight.criterion.Eats;
+import org.loamlight.criterion.Form;
 import org.loamlight.criterion.Grade;
 import org.loamlight.criterion.Lives;
 import org.loamlight.criterion.Need;
@@ -81,7 +84,10 @@ class SentencesTest {
         add(keys, "habit.uv.", "", UvUse.values());
         add(keys, "habit.drinks.", "", Drinks.values());
         add(keys, "habit.company.", "", Company.values());
-        List.of("digs", "climbs", "eats-snakes").forEach(habit -> add(keys, "habit." + habit + ".", "", Stated.values()));
+        add(keys, "habit.form.", "", Form.values());
+        add(keys, "habit.active.", "", Active.values());
+        add(keys, "habit.eats.", "", Eats.values());
+        List.of("digs", "climbs", "eats-snakes", "basks", "soaks", "lays-eggs", "rests-in-winter", "dangerous", "restricted", "specialist").forEach(habit -> add(keys, "habit." + habit + ".", "", Stated.values()));
         Stream.of(SubjectKind.values()).filter(kind -> kind != SubjectKind.ENCLOSURE).forEach(kind -> keys.add("each." + kind.section()));
         return keys;
     }
@@ -145,7 +151,7 @@ class SentencesTest {
         Set<String> told = audit.quantities().stream().map(Quantity::trail).flatMap(List::stream).map(step -> step.key())
                 .collect(Collectors.toCollection(TreeSet::new));
         assertEquals(Set.of("counted", "merged", "from-lamp-reading", "inverse-square", "finite-line", "distance-measured", "distance-computed",
-                "through-screen", "uv-blocked"), told);
+                "through-screen", "uv-blocked", "for-index-at-least", "for-index-at-most", "other-lamp-left-out"), told);
         audit.quantities().forEach(quantity -> wording.steps(quantity).forEach(step -> assertFalse(step.matches(".*\\{\\d}.*"), step)));
         Audit dark = BuiltIn.audit("""
                 {"format": 1, "animals": [{"name": "Bracken", "species": "pantherophis-guttatus"}], "lamps": []}""");

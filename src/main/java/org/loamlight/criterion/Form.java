@@ -1,0 +1,6 @@
+package org.loamlight.criterion;
+
+/** What sort of reptile a species is. */
+public enum Form {
+    SNAKE, LIZARD, TORTOISE
+}

@@ -1,0 +1,125 @@
+package org.loamlight.derivation;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.loamlight.physics.Conformance;
+import org.loamlight.physics.HeatCapacity;
+import org.loamlight.physics.HeatFlow;
+import org.loamlight.physics.Layer;
+import org.loamlight.physics.ShellPart;
+import org.loamlight.physics.Transmittance;
+import org.loamlight.quantity.Amount;
+import org.loamlight.quantity.Step;
+import org.loamlight.quantity.Unit;
+import org.loamlight.setup.Build;
+import org.loamlight.setup.Enclosure;
+import org.loamlight.setup.Front;
+import org.loamlight.setup.Measure;
+import org.loamlight.setup.Pane;
+import org.loamlight.setup.PaneMaterial;
+import org.loamlight.setup.Setup;
+
+/**
+ * What the enclosure is made of, as heat sees it.
+ *
+ * @param wattsPerKelvin      sum of U A (W/K)
+ * @param cubicMetres         air inside (m³)
+ * @param floorSquareMetres   floor (m²)
+ * @param paneJoulesPerKelvin heat stored by the panes (J/K)
+ * @param meshed              whether a side is mesh, so that air passes all over it
+ * @param trail               what had to be taken as usual
+ */
+record Shell(Uncertain wattsPerKelvin, double cubicMetres, double floorSquareMetres, double paneJoulesPerKelvin, boolean meshed,
+        List<Step> trail) {
+    private static final double CENTIMETRES_PER_METRE = 100;
+    private static final double MILLIMETRES_PER_METRE = 1000;
+    /** Boards of unknown make scatter by a fifth in conductivity, and still air at the surfaces does no better: judgement. */
+    private static final double SCATTER = 0.2;
+
+    /** One side, of a sheet or of mesh. */
+    private record Part(Pane pane, double squareMetres, HeatFlow flow) {
+        double metres() {
+            return (pane.thickness().isKnown() ? pane.thickness().value() : pane.of().usualMillimetres()) / MILLIMETRES_PER_METRE;
+        }
+
+        List<Layer> layers() {
+            return pane.of().isSheet() ? List.of(new Layer(metres(), pane.of().conductivity())) : List.of();
+        }
+
+        double wattsPerKelvin() {
+            return new ShellPart(squareMetres, Transmittance.betweenRooms(flow, layers())).wattsPerKelvin();
+        }
+
+        double joulesPerKelvin() {
+            return pane.of().isSheet() ? HeatCapacity.ofPane(squareMetres * metres(), pane.of().density(), pane.of().specificHeat()) : 0;
+        }
+    }
+
+    /** Empty when an inside size is not told, or a side is of nothing that can be computed with. */
+    static Optional<Shell> of(Setup setup) {
+        Enclosure enclosure = setup.enclosure();
+        boolean sized = Stream.of(enclosure.length(), enclosure.depth(), enclosure.height()).allMatch(Measure::isKnown);
+        return sized && sides(enclosure).stream().allMatch(Shell::isComputable) ? Optional.of(of(enclosure)) : Optional.empty();
+    }
+
+    private static boolean isComputable(Pane pane) {
+        return pane.of().isSheet() || pane.of() == PaneMaterial.MESH;
+    }
+
+    private static Shell of(Enclosure enclosure) {
+        double length = enclosure.length().value() / CENTIMETRES_PER_METRE;
+        double depth = enclosure.depth().value() / CENTIMETRES_PER_METRE;
+        double height = enclosure.height().value() / CENTIMETRES_PER_METRE;
+        Build build = enclosure.build();
+        List<Part> free = List.of(new Part(build.walls(), (length + 2 * depth) * height, HeatFlow.HORIZONTAL),
+                new Part(front(enclosure), length * height, HeatFlow.HORIZONTAL), new Part(build.top(), length * depth, HeatFlow.UP));
+        Part base = new Part(base(build), length * depth, HeatFlow.DOWN);
+        double stored = Stream.concat(free.stream(), Stream.of(base)).mapToDouble(Part::joulesPerKelvin).sum();
+        return new Shell(loss(free).plus(loss(base)), length * depth * height, length * depth, stored,
+                sides(enclosure).stream().anyMatch(pane -> pane.of() == PaneMaterial.MESH), trail(enclosure));
+    }
+
+    private static Uncertain loss(List<Part> free) {
+        double loss = free.stream().mapToDouble(Part::wattsPerKelvin).sum();
+        return new Uncertain(loss, Conformance.fromHalfWidth(SCATTER * loss));
+    }
+
+    /** What the enclosure stands on takes up anything from nothing to all that a base without a lower surface lets through. */
+    private static Uncertain loss(Part base) {
+        return Uncertain.between(0, base.squareMetres * Transmittance.onFurniture(base.layers()));
+    }
+
+    private static List<Pane> sides(Enclosure enclosure) {
+        return List.of(enclosure.build().walls(), front(enclosure), enclosure.build().top(), base(enclosure.build()));
+    }
+
+    /** As told, else as the way it opens says, else like the walls. */
+    private static Pane front(Enclosure enclosure) {
+        if (enclosure.build().frontPane().isTold()) {
+            return enclosure.build().frontPane();
+        }
+        return madeOf(enclosure.front()).map(material -> new Pane(material, Measure.UNKNOWN)).orElse(enclosure.build().walls());
+    }
+
+    private static Optional<PaneMaterial> madeOf(Front front) {
+        return switch (front) {
+            case GLASS_DOORS -> Optional.of(PaneMaterial.GLASS);
+            case PLASTIC_DOOR -> Optional.of(PaneMaterial.ACRYLIC);
+            case MESH -> Optional.of(PaneMaterial.MESH);
+            case HINGED_DOOR, OPEN_TOP_LID, OTHER, UNKNOWN -> Optional.empty();
+        };
+    }
+
+    private static Pane base(Build build) {
+        return build.base().isTold() ? build.base() : build.walls();
+    }
+
+    private static List<Step> trail(Enclosure enclosure) {
+        List<Step> trail = new ArrayList<>();
+        sides(enclosure).stream().filter(pane -> pane.of().isSheet() && !pane.thickness().isKnown()).map(Pane::of).distinct()
+                .forEach(material -> trail.add(Step.of("thickness-usual", material, new Amount(material.usualMillimetres(), Unit.MILLIMETRE))));
+        return trail;
+    }
+}
