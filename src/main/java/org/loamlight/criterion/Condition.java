@@ -1,10 +1,13 @@
 package org.loamlight.criterion;
 
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Set;
 import java.util.function.BiPredicate;
+import org.loamlight.setup.Animal;
 import org.loamlight.setup.Furnishing;
 import org.loamlight.setup.Heater;
+import org.loamlight.setup.HeaterKind;
 import org.loamlight.setup.Lamp;
 import org.loamlight.setup.Mount;
 import org.loamlight.setup.Opening;
@@ -49,10 +52,17 @@ public enum Condition {
     CONTACT_HEATER((species, thing) -> !(thing instanceof Heater heater) || heater.contact() != Stated.NO),
     DOOR_OR_LID((species, thing) -> !(thing instanceof Opening opening) || opening.isDoor() != Stated.NO),
     SEVERAL_ANIMALS((species, thing) -> !(thing instanceof Setup setup) || setup.animals().size() > 1),
+    /** Something is plugged in at the enclosure. */
+    PLUGGED_IN((species, thing) -> !(thing instanceof Setup setup) || mayHave(setup, "heaters", setup.heaters()) || mayHave(setup, "lamps", setup.lamps())),
+    HEATED((species, thing) -> !(thing instanceof Setup setup) || mayHave(setup, "heaters", setup.heaters())),
+    /** An animal is yet to move in, or moved in of late. */
+    NEWCOMER((species, thing) -> !(thing instanceof Setup setup) || setup.animals().stream().anyMatch(animal -> isNew(animal, setup))),
     STAND_RATED((species, thing) -> !(thing instanceof Setup setup) || setup.enclosure().build().carries().isKnown()),
     OUTLET_RATED((species, thing) -> !(thing instanceof Setup setup) || setup.electrical().outlet().isKnown()),
     TARIFF_TOLD((species, thing) -> !(thing instanceof Setup setup) || setup.electrical().tariff().isKnown());
 
+    /** How long an animal counts as new. Judgement: three meals, a week or more apart. */
+    private static final int DAYS_TO_SETTLE = 30;
     private static final Set<Condition> ABOUT_THINGS = EnumSet.range(HOT_HEATER, TARIFF_TOLD);
 
     private final BiPredicate<Species, Object> test;
@@ -61,8 +71,18 @@ public enum Condition {
         this.test = test;
     }
 
+    private static boolean mayHave(Setup setup, String section, List<?> things) {
+        return setup.told().answer(section).isEmpty() || !things.isEmpty();
+    }
+
+    /** Without the day of the audit nobody can tell how long it has lived here. */
+    private static boolean isNew(Animal animal, Setup setup) {
+        return animal.since().isEmpty() || setup.on().isEmpty() || animal.since().get().isAfter(setup.on().get().minusDays(DAYS_TO_SETTLE));
+    }
+
     private static boolean mayHaveUvLamp(Setup setup) {
-        return setup.told().answer("lamps").isEmpty() || setup.lamps().stream().anyMatch(lamp -> lamp.givesUv() != Stated.NO);
+        return setup.told().answer("lamps").isEmpty() || setup.lamps().stream().anyMatch(lamp -> lamp.givesUv() != Stated.NO)
+                || setup.heaters().stream().anyMatch(heater -> heater.kind() == HeaterKind.MERCURY_VAPOUR_LAMP);
     }
 
     /** Whether it asks for a trait of the thing or the setup the criterion is applied to, and not for a habit of the species. */

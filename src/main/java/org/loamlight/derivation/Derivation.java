@@ -3,7 +3,9 @@ package org.loamlight.derivation;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.loamlight.physics.Conformance;
 import org.loamlight.quantity.Method;
@@ -16,6 +18,8 @@ import org.loamlight.quantity.Unit;
 import org.loamlight.setup.Animal;
 import org.loamlight.setup.Furnishing;
 import org.loamlight.setup.Heater;
+import org.loamlight.setup.Lamp;
+import org.loamlight.setup.LampReading;
 import org.loamlight.setup.Measure;
 import org.loamlight.setup.Opening;
 import org.loamlight.setup.Setup;
@@ -41,10 +45,11 @@ public final class Derivation {
         List<Quantity> read = new Readings(setup, layout).quantities();
         List<Quantity> climate = new Climate(setup, wanted, read).quantities();
         return Stream.of(plain.sizes(), plain.area(), plain.care(), plain.food(), plain.masses(), plain.gaps(), plain.clearances(), plain.ages(on), new Cover(setup, layout).quantities(), read,
+                new Disagreements(setup).quantities(),
                 new UvAtRest(setup, wanted).quantities(), new Ultraviolet(setup, layout, wanted).quantities(),
                 climate, new Moisture(setup, layout, climate).quantities(),
                 new Loads(setup).quantities(), new Plan(setup).quantities(), new Resting(setup).quantities(),
-                new Heaters(setup).quantities(), new Feeding(setup, read).quantities(), new DayAndNight(setup, on).quantities(),
+                new Heaters(setup).quantities(), new HeatUnderUv(setup).quantities(), new Feeding(setup, read).quantities(), new DayAndNight(setup, on).quantities(),
                 new Power(setup).quantities()).flatMap(List::stream).toList();
     }
 
@@ -67,6 +72,7 @@ public final class Derivation {
         add(care, Topic.CHECK_INTERVAL, Place.ANYWHERE, setup.monitoring().check(), new Origin(Method.STATED, "monitoring", ""));
         add(care, Topic.RUN_IN, Place.ANYWHERE, setup.monitoring().runIn(), new Origin(Method.STATED, "monitoring", ""));
         add(care, Topic.TIME_KEPT_APART, Place.ANYWHERE, setup.quarantine().kept(), new Origin(Method.STATED, "quarantine", ""));
+        add(care, Topic.WINTER_TEMPERATURE, Place.ANYWHERE, setup.season().rests(), new Origin(Method.MEASURED, "season", ""));
         setup.water().ifPresent(water -> {
             add(care, Topic.WATER_DEPTH, Place.ANYWHERE, water.depth(), new Origin(Method.MEASURED, "water", ""));
             add(care, Topic.WATER_VOLUME, Place.ANYWHERE, water.volume(), new Origin(Method.STATED, "water", ""));
@@ -98,8 +104,14 @@ public final class Derivation {
     private List<Quantity> ages(LocalDate on) {
         List<Quantity> ages = new ArrayList<>();
         setup.lamps().forEach(lamp -> lamp.fittedOn().ifPresent(day -> ages.add(age(Topic.LAMP_AGE, lamp.subject(), day, on))));
+        setup.lamps().forEach(lamp -> lastMeasured(lamp).ifPresent(day -> ages.add(age(Topic.READING_AGE, lamp.subject(), day, on))));
         setup.readings().forEach(reading -> reading.on().ifPresent(day -> ages.add(age(Topic.READING_AGE, reading.subject(), day, on))));
         return ages;
+    }
+
+    /** Day a meter was last held under a lamp; empty when none was, or nobody noted the day. */
+    private static Optional<LocalDate> lastMeasured(Lamp lamp) {
+        return lamp.readings().stream().filter(LampReading::isMeasured).map(LampReading::on).flatMap(Optional::stream).max(Comparator.naturalOrder());
     }
 
     /** In whole days; 0 for what is dated after the audit. */

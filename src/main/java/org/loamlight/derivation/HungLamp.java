@@ -25,7 +25,8 @@ record HungLamp(Lamp lamp, LampOutput output, Metres along, Optional<Metres> acr
 
     /** The same, with its place as uncertain as its distance from another lamp is. */
     HungLamp seenFrom(HungLamp other) {
-        return new HungLamp(lamp, output, along.and(other.along), across.map(depth -> other.across.map(depth::and).orElse(depth)), above.and(other.above));
+        Optional<Metres> depth = across.map(own -> other.across.map(own::and).orElse(own));
+        return new HungLamp(lamp, output, along.and(other.along), depth, above.and(other.above));
     }
 
     private static Metres exact(Metres position) {

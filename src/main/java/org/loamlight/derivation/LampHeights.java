@@ -45,13 +45,17 @@ record LampHeights(HungLamp own, Point place, double added) {
         List<Quantity> quantities = new ArrayList<>();
         band(low.orElse(0), high.orElse(Double.MAX_VALUE)).ifPresent(band -> {
             if (high.isPresent() && band.from() > HEIGHTS.from()) {
-                quantities.add(quantity(Topic.LAMP_HEIGHT_LEAST, band.from(), Step.of("for-index-at-most", new Amount(high.getAsDouble(), Unit.UV_INDEX))));
+                quantities.add(quantity(Topic.LAMP_HEIGHT_LEAST, band.from(), Step.of("for-index-at-most", index(high.getAsDouble()))));
             }
             if (low.isPresent() && band.to() < HEIGHTS.to()) {
-                quantities.add(quantity(Topic.LAMP_HEIGHT_MOST, band.to(), Step.of("for-index-at-least", new Amount(low.getAsDouble(), Unit.UV_INDEX))));
+                quantities.add(quantity(Topic.LAMP_HEIGHT_MOST, band.to(), Step.of("for-index-at-least", index(low.getAsDouble()))));
             }
         });
         return quantities;
+    }
+
+    private static Amount index(double value) {
+        return new Amount(value, Unit.UV_INDEX);
     }
 
     private Optional<Stretch> band(double low, double high) {

@@ -104,7 +104,8 @@ record LampOutput(double strength, double uncertainty, Method method, String on,
     }
 
     private static double relative(List<Screen> screens) {
-        return Conformance.combine(screens.stream().mapToDouble(screen -> screen.share() == 0 ? 0 : screen.shareUncertainty() / screen.share()).toArray());
+        return Conformance.combine(screens.stream().filter(screen -> screen.share() > 0)
+                .mapToDouble(screen -> screen.shareUncertainty() / screen.share()).toArray());
     }
 
     private static Method method(List<LampReading> used) {

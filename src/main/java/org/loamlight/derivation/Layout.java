@@ -17,6 +17,7 @@ import org.loamlight.setup.Reading;
 import org.loamlight.setup.Setup;
 import org.loamlight.setup.Side;
 import org.loamlight.setup.Spot;
+import org.loamlight.setup.TubeRuns;
 
 /**
  * The axis of one enclosure in thirds: which third a spot lies in, and which of the two outer ones is the warm end.
@@ -157,6 +158,13 @@ final class Layout {
         }
         OptionalInt third = third(spot);
         return third.isPresent() && length.isKnown() ? Optional.of(length.value() * (2 * third.getAsInt() + 1) / 6) : Optional.empty();
+    }
+
+    /** The thirds a lamp hangs over, those a tube along the length reaches into among them; empty when that cannot be told. */
+    List<Integer> thirds(Lamp lamp) {
+        boolean isLine = axis == Axis.LENGTH && lamp.runs() == TubeRuns.ALONG && lamp.arcLength().isKnown() && lamp.place().along().isKnown();
+        return isLine && length.isKnown() ? thirds(around(lamp.place().along().value(), lamp.arcLength().value()))
+                : third(lamp.place()).stream().boxed().toList();
     }
 
     /** The thirds a piece reaches into; empty when that cannot be told. */

@@ -2,7 +2,6 @@ package org.loamlight.derivation;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.loamlight.physics.HeatFlow;
 import org.loamlight.quantity.Amount;
 import org.loamlight.quantity.Unit;
@@ -67,7 +66,12 @@ final class Panes {
 
     /** Whether all sides, the floor too, are of a known make. */
     boolean areKnown() {
-        return Stream.of(walls(), front(), top(), base()).allMatch(Panes::isKnownMake);
+        return all().stream().allMatch(Panes::isKnownMake);
+    }
+
+    /** Walls, front, lid and floor. */
+    List<Pane> all() {
+        return List.of(walls(), front(), top(), base());
     }
 
     private static boolean isKnownMake(Pane pane) {

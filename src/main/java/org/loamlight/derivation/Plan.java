@@ -40,7 +40,11 @@ final class Plan {
     }
 
     List<Quantity> quantities() {
-        return isTold() ? Stream.concat(Stream.of(share(plan())), refuge(plan()).stream()).toList() : List.of();
+        if (!isTold()) {
+            return List.of();
+        }
+        FloorPlan plan = plan();
+        return Stream.concat(Stream.of(share(plan)), refuge(plan).stream()).toList();
     }
 
     private boolean isTold() {

@@ -19,7 +19,8 @@ final class Propagation {
     static double uncertainty(ToDoubleFunction<double[]> result, double[] inputs, double[] uncertainties) {
         double[] parts = new double[inputs.length];
         for (int i = 0; i < inputs.length; i++) {
-            parts[i] = uncertainties[i] == 0 ? 0 : Math.abs(with(result, inputs, i, uncertainties[i]) - with(result, inputs, i, -uncertainties[i])) / 2;
+            double step = uncertainties[i];
+            parts[i] = step == 0 ? 0 : Math.abs(with(result, inputs, i, step) - with(result, inputs, i, -step)) / 2;
         }
         return Conformance.combine(parts);
     }

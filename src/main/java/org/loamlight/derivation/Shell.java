@@ -13,9 +13,7 @@ import org.loamlight.physics.Transmittance;
 import org.loamlight.quantity.Amount;
 import org.loamlight.quantity.Step;
 import org.loamlight.quantity.Unit;
-import org.loamlight.setup.Build;
 import org.loamlight.setup.Enclosure;
-import org.loamlight.setup.Front;
 import org.loamlight.setup.Measure;
 import org.loamlight.setup.Pane;
 import org.loamlight.setup.PaneMaterial;
@@ -34,18 +32,13 @@ import org.loamlight.setup.Setup;
 record Shell(Uncertain wattsPerKelvin, double cubicMetres, double floorSquareMetres, double paneJoulesPerKelvin, boolean meshed,
         List<Step> trail) {
     private static final double CENTIMETRES_PER_METRE = 100;
-    private static final double MILLIMETRES_PER_METRE = 1000;
     /** Boards of unknown make scatter by a fifth in conductivity, and still air at the surfaces does no better: judgement. */
     private static final double SCATTER = 0.2;
 
     /** One side, of a sheet or of mesh. */
     private record Part(Pane pane, double squareMetres, HeatFlow flow) {
-        double metres() {
-            return (pane.thickness().isKnown() ? pane.thickness().value() : pane.of().usualMillimetres()) / MILLIMETRES_PER_METRE;
-        }
-
         List<Layer> layers() {
-            return pane.of().isSheet() ? List.of(new Layer(metres(), pane.of().conductivity())) : List.of();
+            return pane.of().isSheet() ? List.of(new Layer(Panes.metres(pane), pane.of().conductivity())) : List.of();
         }
 
         double wattsPerKelvin() {
@@ -53,7 +46,7 @@ record Shell(Uncertain wattsPerKelvin, double cubicMetres, double floorSquareMet
         }
 
         double joulesPerKelvin() {
-            return pane.of().isSheet() ? HeatCapacity.ofPane(squareMetres * metres(), pane.of().density(), pane.of().specificHeat()) : 0;
+            return pane.of().isSheet() ? HeatCapacity.ofPane(squareMetres * Panes.metres(pane), pane.of().density(), pane.of().specificHeat()) : 0;
         }
     }
 
@@ -61,24 +54,20 @@ record Shell(Uncertain wattsPerKelvin, double cubicMetres, double floorSquareMet
     static Optional<Shell> of(Setup setup) {
         Enclosure enclosure = setup.enclosure();
         boolean sized = Stream.of(enclosure.length(), enclosure.depth(), enclosure.height()).allMatch(Measure::isKnown);
-        return sized && sides(enclosure).stream().allMatch(Shell::isComputable) ? Optional.of(of(enclosure)) : Optional.empty();
+        Panes panes = new Panes(enclosure);
+        return sized && panes.areKnown() ? Optional.of(of(enclosure, panes)) : Optional.empty();
     }
 
-    private static boolean isComputable(Pane pane) {
-        return pane.of().isSheet() || pane.of() == PaneMaterial.MESH;
-    }
-
-    private static Shell of(Enclosure enclosure) {
+    private static Shell of(Enclosure enclosure, Panes panes) {
         double length = enclosure.length().value() / CENTIMETRES_PER_METRE;
         double depth = enclosure.depth().value() / CENTIMETRES_PER_METRE;
         double height = enclosure.height().value() / CENTIMETRES_PER_METRE;
-        Build build = enclosure.build();
-        List<Part> free = List.of(new Part(build.walls(), (length + 2 * depth) * height, HeatFlow.HORIZONTAL),
-                new Part(front(enclosure), length * height, HeatFlow.HORIZONTAL), new Part(build.top(), length * depth, HeatFlow.UP));
-        Part base = new Part(base(build), length * depth, HeatFlow.DOWN);
+        List<Part> free = List.of(new Part(panes.walls(), (length + 2 * depth) * height, HeatFlow.HORIZONTAL),
+                new Part(panes.front(), length * height, HeatFlow.HORIZONTAL), new Part(panes.top(), length * depth, HeatFlow.UP));
+        Part base = new Part(panes.base(), length * depth, HeatFlow.DOWN);
         double stored = Stream.concat(free.stream(), Stream.of(base)).mapToDouble(Part::joulesPerKelvin).sum();
         return new Shell(loss(free).plus(loss(base)), length * depth * height, length * depth, stored,
-                sides(enclosure).stream().anyMatch(pane -> pane.of() == PaneMaterial.MESH), trail(enclosure));
+                panes.all().stream().anyMatch(pane -> pane.of() == PaneMaterial.MESH), trail(panes));
     }
 
     private static Uncertain loss(List<Part> free) {
@@ -91,34 +80,9 @@ record Shell(Uncertain wattsPerKelvin, double cubicMetres, double floorSquareMet
         return Uncertain.between(0, base.squareMetres * Transmittance.onFurniture(base.layers()));
     }
 
-    private static List<Pane> sides(Enclosure enclosure) {
-        return List.of(enclosure.build().walls(), front(enclosure), enclosure.build().top(), base(enclosure.build()));
-    }
-
-    /** As told, else as the way it opens says, else like the walls. */
-    private static Pane front(Enclosure enclosure) {
-        if (enclosure.build().frontPane().isTold()) {
-            return enclosure.build().frontPane();
-        }
-        return madeOf(enclosure.front()).map(material -> new Pane(material, Measure.UNKNOWN)).orElse(enclosure.build().walls());
-    }
-
-    private static Optional<PaneMaterial> madeOf(Front front) {
-        return switch (front) {
-            case GLASS_DOORS -> Optional.of(PaneMaterial.GLASS);
-            case PLASTIC_DOOR -> Optional.of(PaneMaterial.ACRYLIC);
-            case MESH -> Optional.of(PaneMaterial.MESH);
-            case HINGED_DOOR, OPEN_TOP_LID, OTHER, UNKNOWN -> Optional.empty();
-        };
-    }
-
-    private static Pane base(Build build) {
-        return build.base().isTold() ? build.base() : build.walls();
-    }
-
-    private static List<Step> trail(Enclosure enclosure) {
+    private static List<Step> trail(Panes panes) {
         List<Step> trail = new ArrayList<>();
-        sides(enclosure).stream().filter(pane -> pane.of().isSheet() && !pane.thickness().isKnown()).map(Pane::of).distinct()
+        panes.all().stream().filter(pane -> pane.of().isSheet() && !pane.thickness().isKnown()).map(Pane::of).distinct()
                 .forEach(material -> trail.add(Step.of("thickness-usual", material, new Amount(material.usualMillimetres(), Unit.MILLIMETRE))));
         return trail;
     }

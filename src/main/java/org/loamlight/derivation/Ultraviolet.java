@@ -21,20 +21,23 @@ final class Ultraviolet {
     private final UvLamps lamps;
     private final SolidPieces solid;
     private final UvLine line;
+    private final UvShade shade;
 
     Ultraviolet(Setup setup, Layout layout, Wanted wanted) {
         this.setup = setup;
         this.lengthwise = Layout.of(setup, Axis.LENGTH);
         this.lamps = new UvLamps(setup);
         this.solid = new SolidPieces(setup);
-        this.line = new UvLine(setup, layout, lamps, wanted);
+        this.line = new UvLine(setup, layout, lamps);
+        this.shade = new UvShade(setup, layout, line, wanted);
     }
 
     List<Quantity> quantities() {
-        if (lamps.all().isEmpty()) {
+        if (lamps.all().isEmpty() && !lamps.isBesideUnreadHeater()) {
             return List.of();
         }
-        return Stream.concat(onFurnishings().stream(), line.quantities().stream()).toList();
+        Optional<UvLine.Lines> light = line.lines();
+        return Stream.of(onFurnishings(), light.map(line::litShare).stream().toList(), shade.quantities(light)).flatMap(List::stream).toList();
     }
 
     /** None unless all lamps are known: a place must not seem darker than it is. */
@@ -48,14 +51,15 @@ final class Ultraviolet {
         if (stretch.isEmpty() || !piece.restHeight().isKnown()) {
             return Optional.empty();
         }
-        return lamps.hung().stream().map(lamp -> where(piece, stretch.get(), lamp)).map(this::index)
-                .max(Comparator.comparingDouble(UvIndex::value)).map(index -> quantity(piece, index));
+        return lamps.hung().stream().map(lamp -> where(piece, stretch.get(), lamp))
+                .max(Comparator.comparingDouble(where -> UvIndex.value(where, lamps.hung(), solid.besides(where.point()))))
+                .map(where -> quantity(piece, UvIndex.at(where, lamps.hung(), solid.besides(where.point()))));
     }
 
     private UvIndex.Where where(Furnishing piece, Stretch stretch, HungLamp lamp) {
         double along = Math.max(stretch.from(), Math.min(Metres.inCentimetres(lamp.along().value()), stretch.to()));
-        return new UvIndex.Where(new Metres(Metres.fromCentimetres(along), Metres.fromCentimetres(lengthwise.edgeUncertainty(piece))), across(piece, lamp),
-                Metres.of(piece.restHeight()));
+        Metres nearest = new Metres(Metres.fromCentimetres(along), Metres.fromCentimetres(lengthwise.edgeUncertainty(piece)));
+        return new UvIndex.Where(nearest, across(piece, lamp), Metres.of(piece.restHeight()));
     }
 
     private static Optional<Metres> across(Furnishing piece, HungLamp lamp) {
@@ -66,10 +70,6 @@ final class Ultraviolet {
             return Optional.of(new Metres(Math.max(Math.min(near.value(), far), Math.min(at, Math.max(near.value(), far))), near.uncertainty()));
         }
         return piece.place().across().isKnown() ? Optional.of(Metres.of(piece.place().across())) : Optional.empty();
-    }
-
-    private UvIndex index(UvIndex.Where where) {
-        return UvIndex.at(where, lamps.hung(), solid.besides(where.point()));
     }
 
     private Quantity quantity(Furnishing piece, UvIndex index) {

@@ -57,7 +57,8 @@ final class UvAtRest {
     }
 
     private boolean noUvLamp() {
-        return setup.told().has("lamps", Subject.ENCLOSURE) && setup.lamps().stream().allMatch(lamp -> lamp.givesUv() == Stated.NO);
+        return setup.told().has("lamps", Subject.ENCLOSURE) && setup.lamps().stream().allMatch(lamp -> lamp.givesUv() == Stated.NO)
+                && !lamps.isBesideUnreadHeater();
     }
 
     private static Quantity none(Place place, String source, String why) {
@@ -86,8 +87,8 @@ final class UvAtRest {
     private Optional<Lit> brightest(Lamp lamp, LampOutput output) {
         UnderLamp under = under(lamp, output);
         double closest = rest.closestTo(lamp).map(RestingPlaces.Distance::centimetres).orElse(0.0);
-        return rest.near(lamp).stream().map(place -> place.centimetres() > closest ? place.asBrightest() : place).map(under::at)
-                .max(Comparator.comparingDouble(lit -> lit.own.value() + lit.added.value()));
+        return rest.near(lamp).stream().max(Comparator.comparingDouble(under::value))
+                .map(place -> under.at(place.centimetres() > closest ? place.asBrightest() : place));
     }
 
     private UnderLamp under(Lamp lamp, LampOutput output) {
@@ -96,8 +97,8 @@ final class UvAtRest {
                 .orElse(new HungLamp(lamp, output, Metres.ZERO, Optional.empty(), Metres.ZERO));
         List<HungLamp> others = hung.map(here -> lamps.hung().stream().filter(other -> !other.lamp().equals(lamp))
                 .map(other -> other.seenFrom(here)).toList()).orElse(List.of());
-        List<Lamp> left = hung.isPresent() ? lamps.leftOut() : Stream.concat(lamps.hung().stream().map(HungLamp::lamp), lamps.leftOut().stream()).toList();
-        return new UnderLamp(own, others, left.stream().filter(other -> !other.equals(lamp)).map(Lamp::name).toList(), solid);
+        Stream<Lamp> left = Stream.concat(lamps.leftOut().stream(), hung.isPresent() ? Stream.empty() : lamps.hung().stream().map(HungLamp::lamp));
+        return new UnderLamp(own, others, left.filter(other -> !other.equals(lamp)).map(Lamp::name).toList(), solid);
     }
 
     /**
@@ -106,12 +107,20 @@ final class UvAtRest {
      * @param left names of those that are left out
      */
     private record UnderLamp(HungLamp own, List<HungLamp> others, List<String> left, SolidPieces solid) {
-        /** What was measured straight from the lamp has nothing solid in between. */
         Lit at(RestingPlaces.Distance distance) {
             UvIndex.Where where = where(distance);
-            Collection<Box> boxes = solid.besides(where.point());
-            return new Lit(this, distance, where.point(), UvIndex.at(where, List.of(own), distance.isMeasured() ? List.of() : boxes),
-                    UvIndex.at(where, others, boxes));
+            return new Lit(this, distance, where.point(), UvIndex.at(where, List.of(own), between(distance)),
+                    UvIndex.at(where, others, solid.besides(where.point())));
+        }
+
+        double value(RestingPlaces.Distance distance) {
+            UvIndex.Where where = where(distance);
+            return UvIndex.value(where, List.of(own), between(distance)) + UvIndex.value(where, others, solid.besides(where.point()));
+        }
+
+        /** What may stand between; what was measured straight from the lamp has nothing solid in between. */
+        private Collection<Box> between(RestingPlaces.Distance distance) {
+            return distance.isMeasured() ? List.of() : solid.besides(where(distance).point());
         }
 
         UvIndex.Where where(RestingPlaces.Distance distance) {
@@ -133,14 +142,15 @@ final class UvAtRest {
         private Quantity index() {
             LampOutput output = under.own.output();
             String source = under.own.lamp().subject().key();
-            return new Quantity(Topic.UV_INDEX, Place.at(source), own.value() + added.value(), Conformance.combine(own.uncertainty(), added.uncertainty()),
-                    new Origin(method(), source, output.on()), trail());
+            return new Quantity(Topic.UV_INDEX, Place.at(source), own.value() + added.value(),
+                    Conformance.combine(own.uncertainty(), added.uncertainty()), new Origin(method(), source, output.on()), trail());
         }
 
         /** The weakest of the methods it rests on. */
         private Method method() {
             Method own = under.own.output().method();
-            return added.value() == 0 ? own : under.others.stream().map(other -> other.output().method()).reduce(own, (one, other) -> one.compareTo(other) > 0 ? one : other);
+            Stream<Method> others = under.others.stream().map(other -> other.output().method());
+            return added.value() == 0 ? own : others.reduce(own, (one, other) -> one.compareTo(other) > 0 ? one : other);
         }
 
         private List<Step> trail() {

@@ -3,9 +3,10 @@ package org.loamlight.derivation;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import org.loamlight.physics.Box;
+import org.loamlight.physics.Conformance;
 import org.loamlight.physics.Point;
-import org.loamlight.physics.UvLamp;
 
 /**
  * The UV index at a place, of several lamps together.
@@ -14,9 +15,6 @@ import org.loamlight.physics.UvLamp;
  * @param uncertainty standard uncertainty, from the strengths of the lamps and from where lamps and place are
  */
 record UvIndex(double value, double uncertainty) {
-    /** Inputs of one lamp: its strength and its three coordinates. */
-    private static final int OF_LAMP = 4;
-
     /**
      * Where the index is asked for.
      *
@@ -30,44 +28,57 @@ record UvIndex(double value, double uncertainty) {
         Point point() {
             return new Point(along.value(), across.orElse(Metres.ZERO).value(), above.value());
         }
+
+        /** Of some boxes those that reach above the place as low as it may be; none where its depth is not told. */
+        Collection<Box> shading(Collection<Box> boxes) {
+            double lowest = above.value() - above.uncertainty();
+            return across.isPresent() ? boxes.stream().filter(box -> box.high().z() > lowest).toList() : List.of();
+        }
     }
 
     /** @param boxes that may shade the place; left out where the depth of the place is not told */
     static UvIndex at(Where where, List<HungLamp> lamps, Collection<Box> boxes) {
-        double[] inputs = new double[lamps.size() * OF_LAMP + 3];
-        double[] uncertainties = new double[inputs.length];
+        Collection<Box> shading = where.shading(boxes);
+        double[] parts = new double[2 * lamps.size() + 1];
         for (int i = 0; i < lamps.size(); i++) {
             HungLamp lamp = lamps.get(i);
-            put(inputs, uncertainties, i * OF_LAMP, new Metres(lamp.output().strength(), lamp.output().uncertainty()));
-            put(inputs, uncertainties, i * OF_LAMP + 1, lamp.along(), depth(lamp, where), lamp.above());
+            parts[2 * i] = lamp.output().uncertainty() * share(lamp, middle(lamp, where), where.point(), shading);
+            parts[2 * i + 1] = lamp.output().strength()
+                    * propagated(at -> share(lamp, at, where.point(), shading), lamp.along(), depth(lamp, where), lamp.above());
         }
-        put(inputs, uncertainties, lamps.size() * OF_LAMP, where.along, where.across.orElse(Metres.ZERO), where.above);
-        Collection<Box> shading = where.across.isPresent() ? boxes : List.of();
-        return new UvIndex(index(inputs, lamps, shading), Propagation.uncertainty(moved -> index(moved, lamps, shading), inputs, uncertainties));
+        parts[2 * lamps.size()] = propagated(at -> sum(where, at, lamps, shading), where.along, where.across.orElse(Metres.ZERO), where.above);
+        return new UvIndex(sum(where, where.point(), lamps, shading), Conformance.combine(parts));
+    }
+
+    /** The value alone, for choosing among places. */
+    static double value(Where where, List<HungLamp> lamps, Collection<Box> boxes) {
+        return sum(where, where.point(), lamps, where.shading(boxes));
+    }
+
+    private static double sum(Where where, Point place, List<HungLamp> lamps, Collection<Box> boxes) {
+        double sum = 0;
+        for (HungLamp lamp : lamps) {
+            sum += lamp.output().strength() * share(lamp, middle(lamp, where), place, boxes);
+        }
+        return sum;
+    }
+
+    private static double share(HungLamp lamp, Point middle, Point place, Collection<Box> boxes) {
+        return lamp.source(middle).share(place, boxes);
+    }
+
+    private static Point middle(HungLamp lamp, Where where) {
+        return new Point(lamp.along().value(), depth(lamp, where).value(), lamp.above().value());
     }
 
     private static Metres depth(HungLamp lamp, Where where) {
         return where.across.isPresent() ? lamp.across().orElse(new Metres(where.across.get().value(), 0)) : Metres.ZERO;
     }
 
-    private static void put(double[] inputs, double[] uncertainties, int position, Metres... values) {
-        for (int i = 0; i < values.length; i++) {
-            inputs[position + i] = values[i].value();
-            uncertainties[position + i] = values[i].uncertainty();
-        }
-    }
-
-    private static double index(double[] inputs, List<HungLamp> lamps, Collection<Box> boxes) {
-        Point place = point(inputs, lamps.size() * OF_LAMP);
-        double sum = 0;
-        for (int i = 0; i < lamps.size(); i++) {
-            double strength = Math.max(0, inputs[i * OF_LAMP]);
-            sum += new UvLamp(lamps.get(i).source(point(inputs, i * OF_LAMP + 1)), strength, 1).index(place, boxes);
-        }
-        return sum;
-    }
-
-    private static Point point(double[] inputs, int position) {
-        return new Point(inputs[position], inputs[position + 1], inputs[position + 2]);
+    /** How uncertain something is that depends on where a point is. */
+    private static double propagated(ToDoubleFunction<Point> result, Metres along, Metres across, Metres above) {
+        return Propagation.uncertainty(at -> result.applyAsDouble(new Point(at[0], at[1], at[2])),
+                new double[] {along.value(), across.value(), above.value()},
+                new double[] {along.uncertainty(), across.uncertainty(), above.uncertainty()});
     }
 }

@@ -10,6 +10,7 @@ import org.loamlight.physics.Conformance;
 import org.loamlight.physics.Point;
 import org.loamlight.quantity.Method;
 import org.loamlight.quantity.Step;
+import org.loamlight.setup.HeaterKind;
 import org.loamlight.setup.Lamp;
 import org.loamlight.setup.LampKind;
 import org.loamlight.setup.Measure;
@@ -41,10 +42,15 @@ final class UvLamps {
         return setup.lamps().stream().filter(lamp -> lamp.givesUv() == Stated.YES).toList();
     }
 
+    /** Whether a mercury vapour lamp stands among the heaters, which gives ultraviolet as well and of which no index is asked. */
+    boolean isBesideUnreadHeater() {
+        return setup.heaters().stream().anyMatch(heater -> heater.kind() == HeaterKind.MERCURY_VAPOUR_LAMP);
+    }
+
     /** Whether every lamp is told, none of unknown kind, and each that gives UV stands in {@link #hung()} or sends none through. */
     boolean areAllHung() {
         return setup.told().answer("lamps").isPresent() && setup.lamps().stream().noneMatch(lamp -> lamp.givesUv() == Stated.UNKNOWN)
-                && leftOut().isEmpty();
+                && leftOut().isEmpty() && !isBesideUnreadHeater();
     }
 
     /** Those that may add light from who knows where: neither in {@link #hung()} nor known to send none through. */
@@ -73,7 +79,8 @@ final class UvLamps {
             return Optional.empty();
         }
         Metres above = Metres.of(lamp.place().above());
-        return output(lamp).filter(output -> output.strength() > 0).map(output -> new HungLamp(lamp, output, along.get(), across(lamp.place()), above));
+        return output(lamp).filter(output -> output.strength() > 0)
+                .map(output -> new HungLamp(lamp, output, along.get(), across(lamp.place()), above));
     }
 
     /** Empty without a usable reading, and for a tube of unknown lit length. */

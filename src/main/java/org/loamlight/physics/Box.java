@@ -27,6 +27,16 @@ public record Box(Point low, Point high) {
      * {@link #HAIR_METRES} has no inside and blocks nothing.
      */
     public boolean blocks(Point from, Point to) {
+        return !isBeside(from.x(), to.x(), low.x(), high.x()) && !isBeside(from.y(), to.y(), low.y(), high.y())
+                && !isBeside(from.z(), to.z(), low.z(), high.z()) && isCrossed(from, to);
+    }
+
+    /** Whether a way stays on one side of the box on an axis: told at once of most boxes. */
+    static boolean isBeside(double from, double to, double low, double high) {
+        return from <= low && to <= low || from >= high && to >= high;
+    }
+
+    private boolean isCrossed(Point from, Point to) {
         return !Passage.WHOLE.between(insideX(), from.x(), to.x()).between(insideY(), from.y(), to.y())
                 .between(insideZ(), from.z(), to.z()).isNone();
     }

@@ -53,7 +53,11 @@ public record LineSource(Point middle, double arcLengthMetres, Run run) implemen
         }
         double fromAxis = StrictMath.hypot(below, acrossRun(middle) - acrossRun(place));
         double effective = StrictMath.max(NEAREST_METRES, fromAxis);
-        double seen = visible(place, boxes).stream().mapToDouble(arc -> aspect(arc, alongRun(place) - start(), effective)).sum();
+        double foot = alongRun(place) - start();
+        double seen = 0;
+        for (Stretch arc : visible(place, boxes)) {
+            seen += aspect(arc, foot, effective);
+        }
         return below / fromAxis * seen / (2 * StrictMath.PI * StrictMath.PI * arcLengthMetres * effective);
     }
 
@@ -78,13 +82,26 @@ public record LineSource(Point middle, double arcLengthMetres, Run run) implemen
     private List<Stretch> visible(Point place, Collection<Box> boxes) {
         List<Stretch> shadows = new ArrayList<>();
         for (Box box : boxes) {
+            if (isClear(place, box)) {
+                continue;
+            }
             Passage rise = Passage.WHOLE.between(box.insideZ(), place.z(), middle.z())
                     .between(run == Run.LENGTH ? box.insideY() : box.insideX(), acrossRun(place), acrossRun(middle));
             if (!rise.isNone()) {
                 addShadow(shadows, rise, run == Run.LENGTH ? box.insideX() : box.insideY(), alongRun(place));
             }
         }
-        return Stretches.merged(shadows, arcLengthMetres).open();
+        return shadows.isEmpty() ? List.of(new Stretch(0, arcLengthMetres)) : Stretches.merged(shadows, arcLengthMetres).open();
+    }
+
+    /** Whether a box lies beside all of the triangle of place and tube: told at once of most boxes. */
+    private boolean isClear(Point place, Box box) {
+        double start = start();
+        double left = StrictMath.min(start, alongRun(place));
+        double right = StrictMath.max(start + arcLengthMetres, alongRun(place));
+        return Box.isBeside(place.z(), middle.z(), box.low().z(), box.high().z())
+                || Box.isBeside(acrossRun(place), acrossRun(middle), acrossRun(box.low()), acrossRun(box.high()))
+                || Box.isBeside(left, right, alongRun(box.low()), alongRun(box.high()));
     }
 
     /**

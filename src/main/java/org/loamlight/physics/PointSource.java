@@ -24,12 +24,21 @@ public record PointSource(Point middle) implements UvSource {
     @Override
     public double share(Point place, Collection<Box> boxes) {
         double below = middle.z() - place.z();
-        if (below <= 0 || boxes.stream().anyMatch(box -> box.blocks(place, middle))) {
+        if (below <= 0 || isBlocked(place, boxes)) {
             return 0;
         }
         double distance = middle.distanceTo(place);
         double cosine = below / distance;
         return cosine * cosine * shareStraightBelow(distance);
+    }
+
+    private boolean isBlocked(Point place, Collection<Box> boxes) {
+        for (Box box : boxes) {
+            if (box.blocks(place, middle)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     @Override

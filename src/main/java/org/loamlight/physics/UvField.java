@@ -21,8 +21,8 @@ public record UvField(List<UvLamp> lamps, List<Box> boxes) {
         return Argument.finite("index", lamps.stream().mapToDouble(lamp -> lamp.index(place, boxes)).sum());
     }
 
-    /** What is lit along a straight line: see {@link LitLine#of}. */
-    public LitLine litLine(Point from, Point to, double trace) {
-        return LitLine.of(this::index, from, to, trace);
+    /** The index along a straight line between two places that are apart. */
+    public UvProfile profile(Point from, Point to) {
+        return UvProfile.along(this::index, from, to);
     }
 }

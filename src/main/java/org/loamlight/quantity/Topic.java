@@ -126,6 +126,10 @@ public enum Topic {
     CHECK_INTERVAL(Unit.DAY, Unit.DAY),
     RUN_IN(Unit.DAY, Unit.DAY),
     READING_AGE(Unit.DAY, Unit.DAY),
+    /** How far two readings that should agree lie apart, of what their uncertainties allow together; above 100 % one of them is wrong. */
+    DISAGREEMENT(Unit.PERCENT, Unit.PERCENT),
+    /** Temperature the animal rests at in winter. */
+    WINTER_TEMPERATURE(Unit.CELSIUS, Unit.FAHRENHEIT),
     TIME_KEPT_APART(Unit.DAY, Unit.DAY);
 
     private final Unit unit;

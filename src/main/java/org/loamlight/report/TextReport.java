@@ -10,11 +10,13 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.loamlight.criterion.Grade;
 import org.loamlight.criterion.Species;
 import org.loamlight.evaluation.Audit;
 import org.loamlight.finding.Finding;
 import org.loamlight.finding.Held;
 import org.loamlight.finding.Pair;
+import org.loamlight.finding.Result;
 import org.loamlight.quantity.Method;
 import org.loamlight.quantity.Quantity;
 import org.loamlight.ranking.Ranking;
@@ -131,14 +133,30 @@ public final class TextReport {
         if (ranking.toFindOut().isEmpty()) {
             lines.paragraph(0, say("to-find-out.none"));
         }
-        for (Finding finding : ranking.toFindOut()) {
-            begin(finding);
-            lines.labelled(INDENT, say("what"), wording.found(finding));
-            lines.labelled(INDENT, say("required"), required(finding));
-            lines.labelled(INDENT, say("with"), wording.instrument(finding));
-            lines.labelled(INDENT, say("how"), wording.howToMeasure(finding));
-            end(finding);
-        }
+        ranking.toFindOut().forEach(finding -> {
+            if (finding.grade().atLeast(Grade.MAJOR)) {
+                toFindOut(finding);
+            } else {
+                inBrief(finding);
+            }
+        });
+    }
+
+    private void toFindOut(Finding finding) {
+        begin(finding);
+        lines.labelled(INDENT, say("what"), wording.found(finding));
+        lines.labelled(INDENT, say("required"), required(finding));
+        lines.labelled(INDENT, say("with"), wording.instrument(finding));
+        lines.labelled(INDENT, say("how"), wording.howToMeasure(finding));
+        end(finding);
+    }
+
+    /** What harms little takes two or three lines; the workbook has them in full. */
+    private void inBrief(Finding finding) {
+        String what = finding.result() == Result.UNDECIDED ? wording.found(finding) : wording.whatToFindOut(finding);
+        lines.gap().hanging(Lines.padded(numbers.get(finding.pair()) + ".", INDENT),
+                say("brief", wording.grade(finding.grade()).toUpperCase(Locale.ROOT), finding.criterion().title(), wording.subject(finding.subject())));
+        lines.hanging(" ".repeat(INDENT), say("brief.what", what, wording.instrument(finding)));
     }
 
     private void begin(Finding finding) {

@@ -9,6 +9,7 @@ import java.util.Set;
  * @param meal      all food of one meal together (g)
  * @param every     days between meals
  * @param also      what it gets besides; empty when nothing or not told
+ * @param alsoTold  whether the keeper said what it gets besides
  * @param live      whether living vertebrates are offered
  * @param thickest  widest part of the usual prey (mm)
  * @param thawing   how frozen prey is thawed
@@ -17,8 +18,8 @@ import java.util.Set;
  * @param calcium   days between calcium supplements
  * @param vitaminD3 days between supplements of vitamin D3
  */
-public record Diet(PreyKind prey, Measure meal, Measure every, Set<PreyKind> also, Stated live, Measure thickest, Thawing thawing,
-        Set<HarmfulFood> unsuitable, Measure plants, Measure calcium, Measure vitaminD3) {
+public record Diet(PreyKind prey, Measure meal, Measure every, Set<PreyKind> also, Stated alsoTold, Stated live, Measure thickest,
+        Thawing thawing, Set<HarmfulFood> unsuitable, Measure plants, Measure calcium, Measure vitaminD3) {
     public Diet {
         also = Set.copyOf(also);
         unsuitable = Set.copyOf(unsuitable);
@@ -27,6 +28,11 @@ public record Diet(PreyKind prey, Measure meal, Measure every, Set<PreyKind> als
     /** Whether it gets more than one kind of food. */
     public boolean isVaried() {
         return also.stream().anyMatch(one -> one != prey);
+    }
+
+    /** Whether the keeper said that it never gets calcium; no when nobody told. */
+    public boolean isWithoutCalcium() {
+        return MeasureText.isNever(calcium);
     }
 
     /** Whether it gets anything that must not be fed. */

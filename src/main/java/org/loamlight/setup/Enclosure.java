@@ -11,7 +11,8 @@ import java.util.List;
  * @param warmEnd  the side the heat is on; UNKNOWN when not told
  * @param build    what it is made of and stands on
  * @param openings vents, doors, lids, cable holes; empty when there are none or nobody looked
+ * @param openingsTold whether the keeper said which openings there are; an empty list that was told says there is none
  */
 public record Enclosure(String title, Measure length, Measure depth, Measure height, Front front, Side warmEnd,
-        Build build, List<Opening> openings) {
+        Build build, List<Opening> openings, Stated openingsTold) {
 }

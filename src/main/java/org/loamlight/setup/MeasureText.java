@@ -29,8 +29,11 @@ final class MeasureText {
     private static final Pattern COMPOUND = Pattern.compile("(\\d+)\\s*(" + UNIT + ")\\s*(\\d+(?:\\.\\d+)?)\\s*(" + UNIT + ")");
     private static final Pattern PLUS_MINUS = Pattern.compile("(.+?)\\s*(?:±|\\+/-)\\s*(.+)");
     private static final Pattern RANGE = Pattern.compile("(.+?)\\s*(?:\\bto\\b|–|(?<!\\d[eE])-)\\s*(.+)");
+    /** What is never done is done at the longest interval there is. */
+    private static final String NEVER = plain(Answer.INTERVAL.most()) + " d";
     private static final Map<String, String> EVERY = Map.of("daily", "1 d", "every day", "1 d", "once a day", "1 d", "twice a day", "0.5 d",
-            "weekly", "7 d", "every week", "7 d", "once a week", "7 d", "twice a week", "3.5 d", "every other day", "2 d");
+            "weekly", "7 d", "every week", "7 d", "once a week", "7 d", "twice a week", "3.5 d", "every other day", "2 d",
+            "never", NEVER);
 
     /** A larger unit with the smaller one it is written with, and how many of those make one of it. */
     private record Pair(Unit large, Unit small, int times) {
@@ -82,6 +85,11 @@ final class MeasureText {
             throw reader.noMeasure(text);
         }
         return reader.whole(typed(text));
+    }
+
+    /** Whether an interval is the answer "never". */
+    static boolean isNever(Measure interval) {
+        return interval.isKnown() && interval.value() >= Answer.INTERVAL.most();
     }
 
     /** How such an answer looks, in quotes. */

@@ -19,6 +19,14 @@ public enum PreyKind {
         return kilojoulesPerGram;
     }
 
+    /** Whether it is a whole mouse or rat of any age: a snake can live on those alone (common practice, no source). */
+    public boolean isRodent() {
+        return switch (this) {
+            case NEWBORN_MOUSE, YOUNG_MOUSE, ADULT_MOUSE, YOUNG_RAT, ADULT_RAT -> true;
+            default -> false;
+        };
+    }
+
     /** Whether its energy is known. */
     public boolean isKnown() {
         return kilojoulesPerGram > 0;

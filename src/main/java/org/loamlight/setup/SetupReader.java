@@ -116,7 +116,8 @@ public final class SetupReader {
                 size.measure("depth", Answer.SIZE), size.measure("height", Answer.SIZE)));
         return new Enclosure(enclosure.text("title", LONGEST_LINE), inside.length, inside.depth, inside.height,
                 enclosure.choice("front", Front.class, Front.UNKNOWN), enclosure.choice("warm-end", Side.class, Side.UNKNOWN),
-                enclosure.section("build", SetupReader::build), enclosure.named("openings", SetupReader::opening));
+                enclosure.section("build", SetupReader::build), enclosure.named("openings", SetupReader::opening),
+                enclosure.isAnswered("openings") ? Stated.YES : Stated.UNKNOWN);
     }
 
     private static Build build(Section build) {
@@ -131,7 +132,8 @@ public final class SetupReader {
 
     private static Diet diet(Section diet) {
         return new Diet(diet.choice("prey", PreyKind.class, PreyKind.UNKNOWN), diet.measure("meal", Answer.MEAL_MASS),
-                diet.measure("every", Answer.INTERVAL), diet.choices("also", PreyKind.class), diet.stated("live"),
+                diet.measure("every", Answer.INTERVAL), diet.choices("also", PreyKind.class),
+                diet.isAnswered("also") ? Stated.YES : Stated.UNKNOWN, diet.stated("live"),
                 diet.measure("thickest", Answer.GAP), diet.choice("thawing", Thawing.class, Thawing.UNKNOWN),
                 diet.choices("unsuitable", HarmfulFood.class), diet.measure("plants", Answer.SHARE), diet.measure("calcium", Answer.INTERVAL),
                 diet.measure("vitamin-d3", Answer.INTERVAL));
@@ -164,7 +166,8 @@ public final class SetupReader {
     }
 
     private static Monitoring monitoring(Section watch) {
-        return new Monitoring(watch.choices("gauges", Gauge.class), watch.measure("check", Answer.INTERVAL),
+        return new Monitoring(watch.choices("gauges", Gauge.class), watch.isAnswered("gauges") ? Stated.YES : Stated.UNKNOWN,
+                watch.measure("check", Answer.INTERVAL),
                 watch.measure("run-in", Answer.INTERVAL), watch.stated("emissivity-suits"), watch.stated("changed-since"));
     }
 

@@ -313,6 +313,16 @@ class UltravioletTest {
         assertTrue(find(all, Topic.UV_LIT_SHARE, Place.ANYWHERE).isEmpty());
     }
 
+    @Test
+    void beside_a_mercury_vapour_lamp_among_the_heaters_the_field_is_not_known() throws ProblemsFound {
+        String heater = "'heaters': [{'name': 'heat', 'kind': 'mercury vapour lamp'}], ";
+        List<Quantity> all = quantities(BOX + heater + "'lamps': [" + bulb("uv", hung(60, 55)) + "], 'furnishings': [" + cover("hide", 0, 20) + ", " + cover("cork", 80, 120) + "]");
+        assertTrue(find(all, Topic.UV_LIT_SHARE, Place.ANYWHERE).isEmpty());
+        assertEquals(List.of("all-taken-as-lit", "merged"), steps(get(all, Topic.SHADE_DISTANCE, Place.ANYWHERE)));
+        List<Quantity> alone = quantities(BOX + heater + "'lamps': []");
+        assertTrue(find(alone, Topic.UV_INDEX, Place.ANYWHERE).isEmpty(), "it gives some, nobody knows how much");
+    }
+
     /** LightField and the field of the setup are one law. */
     @Test
     void a_tube_over_the_middle_of_a_ledge_is_the_law_of_the_tube() throws ProblemsFound {

@@ -2,6 +2,7 @@ package org.loamlight.evaluation;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -10,20 +11,23 @@ import org.loamlight.setup.ProblemsFound;
 
 /** Switches each rule off in turn: some example must notice. A rule nobody would miss checks nothing. */
 class DeadRuleTest {
-    /** No known species drinks drops yet; with the first that does, its example belongs here no more. */
-    private static final Set<String> WAITING = Set.of("water.present drops");
-
     @Test
     void each_rule_is_missed_by_some_example() throws ProblemsFound {
         List<CriterionExamples.Case> examples = CriterionExamples.all();
         Set<String> dead = new TreeSet<>();
         for (String rule : rules()) {
             Auditor without = new Auditor(BuiltIn.KNOWLEDGE, BuiltIn.RULES, match -> !match.getRule().getName().equals(rule));
-            if (!isMissed(without, examples)) {
+            if (!isMissed(without, ownFirst(rule, examples))) {
                 dead.add(rule);
             }
         }
-        assertEquals(WAITING, dead);
+        assertEquals(Set.of(), dead);
+    }
+
+    /** The examples beside a rule notice it soonest; without them first the test takes minutes. */
+    private static List<CriterionExamples.Case> ownFirst(String rule, List<CriterionExamples.Case> examples) {
+        String criterion = rule.split(" ", 2)[0];
+        return examples.stream().sorted(Comparator.comparing((CriterionExamples.Case one) -> !one.criterion().equals(criterion))).toList();
     }
 
     private static Set<String> rules() {

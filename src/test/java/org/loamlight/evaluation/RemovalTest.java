@@ -28,7 +28,8 @@ class RemovalTest {
     /** Answers that make a criterion ask at all: without them, or without the section they stand in, it does not apply. */
     private static final Map<Condition, String> MAKES_IT_ASK = Map.of(Condition.STAND_RATED, "enclosure.build.stand-carries",
             Condition.OUTLET_RATED, "electrical.outlet", Condition.TARIFF_TOLD, "electrical.tariff");
-    private static final Set<String> HEADER = Set.of("format", "on", "animals", "name", "species", "readings[].of");
+    private static final Set<String> HEADER = Set.of("format", "on", "animals", "readings[].of");
+    private static final Set<String> NAMES = Set.of("name", "species");
 
     static List<CriterionExamples.Case> conforming() {
         return CriterionExamples.all().stream().filter(example -> example.is("conforming")).toList();
@@ -86,7 +87,7 @@ class RemovalTest {
         if (value instanceof JsonValue.JsonObject object) {
             object.members().forEach((key, member) -> {
                 String memberPath = path.isEmpty() ? key : path + "." + key;
-                if (!HEADER.contains(key) && !HEADER.contains(memberPath)) {
+                if (!NAMES.contains(key) && !HEADER.contains(memberPath)) {
                     removals.add(new Removal(memberPath, with(object, key, null)));
                 }
                 removals(member, memberPath).forEach(inner -> removals.add(new Removal(inner.path, with(object, key, inner.remainder))));

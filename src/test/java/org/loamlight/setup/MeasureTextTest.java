@@ -50,7 +50,7 @@ class MeasureTextTest {
         "3.1 UVI | UV_INDEX | 3.1", "0 | UV_INDEX | 0", "24 W | POWER | 24", "100 watts | POWER | 100", "2 d | INTERVAL | 2", "every 2 d | INTERVAL | 2",
         "every 2 days | INTERVAL | 2", "Every 2 d | INTERVAL | 2", "daily | INTERVAL | 1", "Daily | INTERVAL | 1", "every day | INTERVAL | 1",
         "weekly | INTERVAL | 7", "every week | INTERVAL | 7", "1 wk | INTERVAL | 7", "every other day | INTERVAL | 2", "twice a week | INTERVAL | 3.5",
-        "twice a day | INTERVAL | 0.5", "36 h | INTERVAL | 1.5"})
+        "twice a day | INTERVAL | 0.5", "36 h | INTERVAL | 1.5", "never | INTERVAL | 3700"})
     void a_value_may_be_written_like_this(String text, Answer answer, double expected) throws MeasureText.NoMeasure {
         Measure measure = read(text, answer);
         assertEquals(expected, measure.value(), EXACT * Math.max(1, Math.abs(expected)));

@@ -23,7 +23,7 @@ import org.loamlight.quantity.Zone;
 class SetupReaderTest {
     private static final Build BUILD_UNKNOWN = new Build(Pane.UNKNOWN, Pane.UNKNOWN, Pane.UNKNOWN, Pane.UNKNOWN, Measure.UNKNOWN, Measure.UNKNOWN);
     private static final Diet FED_UNKNOWN = new Diet(PreyKind.UNKNOWN, Measure.UNKNOWN, Measure.UNKNOWN, Set.of(), Stated.UNKNOWN,
-            Measure.UNKNOWN, Thawing.UNKNOWN, Set.of(), Measure.UNKNOWN, Measure.UNKNOWN, Measure.UNKNOWN);
+            Stated.UNKNOWN, Measure.UNKNOWN, Thawing.UNKNOWN, Set.of(), Measure.UNKNOWN, Measure.UNKNOWN, Measure.UNKNOWN);
     private static final Health HEALTH_UNKNOWN = new Health(BodyCondition.UNKNOWN, Set.of(), Set.of(), Stated.UNKNOWN, Stated.UNKNOWN, Shed.UNKNOWN,
             Optional.empty(), Optional.empty());
     private static final Fixing FIXING_UNKNOWN = new Fixing(Measure.UNKNOWN, HolderMaterial.UNKNOWN, Hung.UNKNOWN, Measure.UNKNOWN, Measure.UNKNOWN);
@@ -35,7 +35,7 @@ class SetupReaderTest {
             Stated.UNKNOWN, Stated.UNKNOWN, Stated.UNKNOWN, Stated.UNKNOWN, WashedWhere.UNKNOWN);
     private static final Household HOUSEHOLD_UNKNOWN = new Household(Stated.UNKNOWN, Stated.UNKNOWN, Stated.UNKNOWN, Stated.UNKNOWN, Stated.UNKNOWN,
             Stated.UNKNOWN, Stated.UNKNOWN, Stated.UNKNOWN, Stated.UNKNOWN);
-    private static final Monitoring MONITORING_UNKNOWN = new Monitoring(Set.of(), Measure.UNKNOWN, Measure.UNKNOWN, Stated.UNKNOWN, Stated.UNKNOWN);
+    private static final Monitoring MONITORING_UNKNOWN = new Monitoring(Set.of(), Stated.UNKNOWN, Measure.UNKNOWN, Measure.UNKNOWN, Stated.UNKNOWN, Stated.UNKNOWN);
     private static final Season SEASON_UNKNOWN = new Season(WinterRest.UNKNOWN, Stated.UNKNOWN, Stated.UNKNOWN, Stated.UNKNOWN, Measure.UNKNOWN);
     private static final Quarantine QUARANTINE_UNKNOWN = new Quarantine(Stated.UNKNOWN, Stated.UNKNOWN, Measure.UNKNOWN);
     private static final Room ROOM_UNKNOWN = new Room(Measure.UNKNOWN, Measure.UNKNOWN, Measure.UNKNOWN, Stated.UNKNOWN, Measure.UNKNOWN, Stated.UNKNOWN,
@@ -67,7 +67,7 @@ class SetupReaderTest {
     @Test
     void what_is_absent_is_unknown_and_never_zero_or_no() throws ProblemsFound {
         Setup bare = Given.setup("");
-        Enclosure box = new Enclosure("", Measure.UNKNOWN, Measure.UNKNOWN, Measure.UNKNOWN, Front.UNKNOWN, Side.UNKNOWN, BUILD_UNKNOWN, List.of());
+        Enclosure box = new Enclosure("", Measure.UNKNOWN, Measure.UNKNOWN, Measure.UNKNOWN, Front.UNKNOWN, Side.UNKNOWN, BUILD_UNKNOWN, List.of(), Stated.UNKNOWN);
         Animal animal = new Animal("Bracken", "pantherophis-guttatus", Stage.UNKNOWN, Sex.UNKNOWN, Measure.UNKNOWN, Measure.UNKNOWN, Measure.UNKNOWN,
                 Measure.UNKNOWN, FED_UNKNOWN, HEALTH_UNKNOWN, Stated.UNKNOWN, Provenance.UNKNOWN, Optional.empty());
         assertEquals(new Setup("", Optional.empty(), Purpose.PERMANENT, List.of(animal), box, ROOM_UNKNOWN,
@@ -132,7 +132,7 @@ class SetupReaderTest {
         assertEquals(new Animal("Sedge", "lampropeltis-californiae", Stage.SUBADULT, Sex.MALE, centimetres(106.68, 106.68 * 0.05),
                 known(13 * 28.349523125, 13 * 28.349523125 * 0.01, Unit.GRAM), known(14, 1, Unit.MILLIMETRE),
                 centimetres(14, 0.5), new Diet(PreyKind.ADULT_MOUSE, known(27, 1.35, Unit.GRAM), known(7, 7 * 0.10, Unit.DAY), Set.of(PreyKind.DAY_OLD_CHICK),
-                        Stated.NO, known(22, 1, Unit.MILLIMETRE), Thawing.REFRIGERATOR, Set.of(HarmfulFood.CITRUS), known(0, 5, Unit.PERCENT),
+                        Stated.YES, Stated.NO, known(22, 1, Unit.MILLIMETRE), Thawing.REFRIGERATOR, Set.of(HarmfulFood.CITRUS), known(0, 5, Unit.PERCENT),
                         known(2, 0.2, Unit.DAY), known(14, 14 * 0.10, Unit.DAY)),
                 new Health(BodyCondition.GOOD, Set.of(Sign.MITES), Set.of(Behaviour.PACING), Stated.NO, Stated.YES, Shed.IN_PIECES,
                         Optional.of(LocalDate.of(2026, 10, 28)), Optional.of(LocalDate.of(2026, 10, 9))), Stated.YES, Provenance.WILD_CAUGHT,
@@ -150,7 +150,7 @@ class SetupReaderTest {
                 new Build(new Pane(PaneMaterial.PVC, known(6, 1, Unit.MILLIMETRE)), Pane.UNKNOWN, new Pane(PaneMaterial.MESH, Measure.UNKNOWN), Pane.UNKNOWN,
                         known(20, 1, Unit.KILOGRAM), known(80, 4, Unit.KILOGRAM)),
                 List.of(new Opening("lid", OpeningKind.LID, known(14, 1, Unit.MILLIMETRE), Lock.CATCH, Level.HIGH),
-                        new Opening("hole", OpeningKind.CABLE_HOLE, Measure.UNKNOWN, Lock.UNKNOWN, Level.UNKNOWN))), box);
+                        new Opening("hole", OpeningKind.CABLE_HOLE, Measure.UNKNOWN, Lock.UNKNOWN, Level.UNKNOWN)), Stated.YES), box);
     }
 
     @Test
@@ -179,7 +179,7 @@ class SetupReaderTest {
         assertEquals(new Hygiene(known(1, 0.1, Unit.DAY), known(30, 3, Unit.DAY), Disinfectant.PEROXIDE, Stated.YES, known(10, 2, Unit.MINUTE), Stated.YES,
                 Stated.NO, Stated.YES, Stated.NO, WashedWhere.KITCHEN), setup.hygiene());
         assertEquals(new Household(Stated.YES, Stated.NO, Stated.YES, Stated.NO, Stated.YES, Stated.YES, Stated.NO, Stated.NO, Stated.YES), setup.household());
-        assertEquals(new Monitoring(Set.of(Gauge.HYGROMETER), known(1, 0.1, Unit.DAY), known(5, 0.5, Unit.DAY), Stated.NO, Stated.NO), setup.monitoring());
+        assertEquals(new Monitoring(Set.of(Gauge.HYGROMETER), Stated.YES, known(1, 0.1, Unit.DAY), known(5, 0.5, Unit.DAY), Stated.NO, Stated.NO), setup.monitoring());
         assertEquals(new Season(WinterRest.PLANNED, Stated.YES, Stated.NO, Stated.YES, known(10, 1, Unit.CELSIUS)), setup.season());
         assertEquals(new Quarantine(Stated.YES, Stated.NO, known(60, 6, Unit.DAY)), setup.quarantine());
     }

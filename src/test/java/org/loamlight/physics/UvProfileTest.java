@@ -13,7 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-class LitLineTest {
+class UvProfileTest {
 
     /** The border is found to 0.00001 of 1.2 m, and a stretch has two. */
     private static final double TO_THE_BORDER = 2.5e-5;
@@ -21,7 +21,7 @@ class LitLineTest {
     private static final Point RIGHT = new Point(1.2, 0.3, 0.1);
 
     private static LitLine line(ToDoubleFunction<Point> index) {
-        return LitLine.of(index, LEFT, RIGHT, 0.1);
+        return UvProfile.along(index, LEFT, RIGHT).above(0.1);
     }
 
     private static ToDoubleFunction<Point> litBetween(double from, double to) {
@@ -64,7 +64,7 @@ class LitLineTest {
     @Test
     void below_a_bulb_the_lit_patch_ends_where_its_law_says() {
         UvField field = new UvField(List.of(new UvLamp(new PointSource(new Point(0.6, 0.3, 0.5)), 1, 1)), List.of());
-        LitLine line = field.litLine(LEFT, RIGHT, 1);
+        LitLine line = field.profile(LEFT, RIGHT).above(1);
         double aside = StrictMath.sqrt(0.4 - 0.4 * 0.4);
         assertEquals(0.6 - aside, line.lit().covered().get(0).from(), TO_THE_BORDER);
         assertEquals(0.6 + aside, line.lit().covered().get(0).to(), TO_THE_BORDER);
@@ -76,7 +76,7 @@ class LitLineTest {
     void a_board_throws_its_shadow_from_the_ray_over_its_edge_on() {
         Box board = new Box(new Point(0.7, 0, 0.3), new Point(1.2, 0.6, 0.4));
         UvField field = new UvField(List.of(new UvLamp(new PointSource(new Point(0.5, 0.3, 0.5)), 1, 1)), List.of(board));
-        LitLine line = field.litLine(LEFT, RIGHT, 0);
+        LitLine line = field.profile(LEFT, RIGHT).above(0);
         assertEquals(1, line.lit().covered().size());
         assertEquals(0.5 + 0.2 * 2, line.lit().covered().get(0).to(), 2 * TO_THE_BORDER);
     }
@@ -86,8 +86,8 @@ class LitLineTest {
         Random random = new Random(23);
         for (int i = 0; i < 40; i++) {
             UvField field = new UvField(List.of(new UvLamp(SceneOfBoxes.tube(random), 1, 1)), SceneOfBoxes.random(random, 3).boxes());
-            LitLine there = field.litLine(LEFT, RIGHT, 0.3);
-            LitLine back = field.litLine(RIGHT, LEFT, 0.3);
+            LitLine there = field.profile(LEFT, RIGHT).above(0.3);
+            LitLine back = field.profile(RIGHT, LEFT).above(0.3);
             assertEquals(there.share(), back.share(), 2 * TO_THE_BORDER);
             assertEquals(there.farthestFromShadeMetres().orElse(9), back.farthestFromShadeMetres().orElse(9), 2 * TO_THE_BORDER);
         }
@@ -98,8 +98,8 @@ class LitLineTest {
         UvField field = new UvField(List.of(new UvLamp(new LineSource(new Point(0.6, 0.3, 0.5), 0.55, LineSource.Run.LENGTH), 1, 1)), List.of());
         double before = 1;
         for (double trace = 0; trace < 1; trace += 0.02) {
-            double share = field.litLine(LEFT, RIGHT, trace).share();
-            assertTrue(share <= before + LitLine.BORDER);
+            double share = field.profile(LEFT, RIGHT).above(trace).share();
+            assertTrue(share <= before + UvProfile.BORDER);
             before = share;
         }
         assertEquals(0, before);
@@ -107,14 +107,14 @@ class LitLineTest {
 
     @Test
     void a_line_without_length_is_refused() {
-        String message = assertThrows(IllegalArgumentException.class, () -> LitLine.of(point -> 1, LEFT, LEFT, 0)).getMessage();
+        String message = assertThrows(IllegalArgumentException.class, () -> UvProfile.along(point -> 1, LEFT, LEFT)).getMessage();
         assertTrue(message.startsWith("length of the line is 0.0"), message);
     }
 
     @ParameterizedTest
     @ValueSource(doubles = {-0.1, Double.NaN})
     void a_trace_that_cannot_be_is_refused(double trace) {
-        String message = assertThrows(IllegalArgumentException.class, () -> LitLine.of(point -> 1, LEFT, RIGHT, trace)).getMessage();
+        String message = assertThrows(IllegalArgumentException.class, () -> UvProfile.along(point -> 1, LEFT, RIGHT).above(trace)).getMessage();
         assertTrue(message.startsWith("trace is " + trace), message);
     }
 }
