@@ -24,6 +24,7 @@ import org.loamlight.setup.Purpose;
 import org.loamlight.setup.Section;
 import org.loamlight.setup.Stated;
 import org.loamlight.setup.SubjectKind;
+import org.loamlight.setup.SubstrateKind;
 import org.loamlight.setup.Words;
 
 /** Reads the knowledge file that the build makes of rules/. */
@@ -184,7 +185,8 @@ public final class KnowledgeReader {
                 habit(section, "company", Company.class, habits), habit(section, "eats-snakes", Stated.class, habits),
                 habit(section, "lays-eggs", Stated.class, habits), habit(section, "rests-in-winter", Stated.class, habits),
                 habit(section, "dangerous", Stated.class, habits), habit(section, "restricted", Stated.class, habits),
-                habit(section, "specialist", Stated.class, habits), adultLength(section, habits)));
+                habit(section, "specialist", Stated.class, habits), adultLength(section, habits),
+                ground(section, "harmful-ground", habits), ground(section, "unsuited-ground", habits)));
         List<Limit> own = profile.unnamed("limits", LimitReader::limit);
         return new Profile(species, profile.texts("also"), profile.text("note"), habits, withShared(own, every),
                 profile.unnamed("not-meant", one -> new NotMeant(one.requiredText("criterion", "a criterion"),
@@ -199,6 +201,17 @@ public final class KnowledgeReader {
             cited.put(key, LimitReader.citation(habit));
             return Optional.ofNullable(must(habit, "is", type));
         }).orElse(null);
+    }
+
+    /** Kinds of substrate; none where the profile says nothing of them. */
+    private static Set<SubstrateKind> ground(Section habits, String key, Map<String, Citation> cited) {
+        if (habits.member(key).isEmpty()) {
+            return Set.of();
+        }
+        return habits.section(key, habit -> {
+            cited.put(key, LimitReader.citation(habit));
+            return habit.choices("is", SubstrateKind.class);
+        });
     }
 
     /** A length as a limit writes one; unknown after a problem. */

@@ -1,7 +1,9 @@
 package org.loamlight.criterion;
 
+import java.util.Set;
 import org.loamlight.setup.Measure;
 import org.loamlight.setup.Stated;
+import org.loamlight.setup.SubstrateKind;
 
 /**
  * What rules ask of a species.
@@ -20,8 +22,16 @@ import org.loamlight.setup.Stated;
  * @param restricted    whether keeping it asks for papers in many places
  * @param specialist    whether it belongs with experienced keepers
  * @param adultLength   total length most adults stay below (cm)
+ * @param harmfulGround  kinds of substrate that can harm it; empty when none is known to
+ * @param unsuitedGround kinds of substrate that do it no good; empty when none is known to
  */
 public record Species(String id, String english, String latin, Form form, Lives lives, Active active, Stated digs, Stated climbs, Stated basks,
         UvUse uv, Drinks drinks, Stated soaks, Eats eats, Company company, Stated eatsSnakes, Stated laysEggs, Stated restsInWinter,
-        Stated dangerous, Stated restricted, Stated specialist, Measure adultLength) {
+        Stated dangerous, Stated restricted, Stated specialist, Measure adultLength,
+        Set<SubstrateKind> harmfulGround, Set<SubstrateKind> unsuitedGround) {
+
+    public Species {
+        harmfulGround = Set.copyOf(harmfulGround);
+        unsuitedGround = Set.copyOf(unsuitedGround);
+    }
 }

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.NoSuchElementException;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.loamlight.criterion.Citation;
@@ -18,6 +19,7 @@ import org.loamlight.criterion.Page;
 import org.loamlight.criterion.Profile;
 import org.loamlight.criterion.Species;
 import org.loamlight.setup.Purpose;
+import org.loamlight.setup.SubstrateKind;
 import org.loamlight.setup.Words;
 import org.loamlight.wording.Wording;
 
@@ -206,6 +208,7 @@ public final class Explanation {
         lines.heading(say("habits"));
         habits(species).forEach((key, habit) -> habit(lines, wording.habit(key, habit), profile.habits().get(key)));
         habit(lines, adult(wording, species), profile.habits().get("adult-length"));
+        grounds(wording, species).forEach((key, ground) -> habit(lines, ground, profile.habits().get(key)));
         lines.heading(say("limits"));
         profile.limits().stream().map(Limit::criterion).distinct().sorted().forEach(id -> criterionLimits(lines, id, profile));
         notMeant(lines, profile.notMeant());
@@ -238,6 +241,22 @@ public final class Explanation {
     /** How long adults get. */
     static String adult(Wording wording, Species species) {
         return wording.sentence("habit.adult-length", wording.amount(species.adultLength().amount()));
+    }
+
+    /** Which substrates are wrong for it, by the key under which the source stands; without those of which nothing is known. */
+    static Map<String, String> grounds(Wording wording, Species species) {
+        Map<String, String> grounds = new LinkedHashMap<>();
+        if (!species.harmfulGround().isEmpty()) {
+            grounds.put("harmful-ground", wording.sentence("habit.harmful-ground", kinds(species.harmfulGround())));
+        }
+        if (!species.unsuitedGround().isEmpty()) {
+            grounds.put("unsuited-ground", wording.sentence("habit.unsuited-ground", kinds(species.unsuitedGround())));
+        }
+        return grounds;
+    }
+
+    private static String kinds(Set<SubstrateKind> kinds) {
+        return kinds.stream().sorted().map(Words::of).collect(Collectors.joining(", "));
     }
 
     private void habit(Lines lines, String habit, Citation citation) {

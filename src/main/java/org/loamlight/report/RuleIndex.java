@@ -100,6 +100,7 @@ public final class RuleIndex {
         Explanation.habits(profile.species()).forEach((key, habit) -> bullet(cell(wording.habit(key, habit)) + " - "
                 + cited(profile.habits().get(key))));
         bullet(cell(Explanation.adult(wording, profile.species())) + " - " + cited(profile.habits().get("adult-length")));
+        Explanation.grounds(wording, profile.species()).forEach((key, ground) -> bullet(cell(ground) + " - " + cited(profile.habits().get(key))));
         text.append('\n');
         header("limits.header");
         profile.limits().stream().map(Limit::criterion).distinct().sorted()

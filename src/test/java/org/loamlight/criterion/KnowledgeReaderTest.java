@@ -27,6 +27,7 @@ import org.loamlight.setup.Purpose;
 import org.loamlight.setup.Sex;
 import org.loamlight.setup.Stage;
 import org.loamlight.setup.Stated;
+import org.loamlight.setup.SubstrateKind;
 import org.loamlight.setup.SubjectKind;
 
 class KnowledgeReaderTest {
@@ -95,7 +96,7 @@ class KnowledgeReaderTest {
         Profile profile = MadeUp.read(MadeUp.document(written)).profile(MadeUp.SPECIES);
         assertEquals(new Species(MadeUp.SPECIES, "made-up snake", "Serpens ficta", Form.SNAKE, Lives.GROUND, Active.BY_DAY, Stated.YES, Stated.NO,
                 Stated.NO, UvUse.PROFITS, Drinks.FROM_DISH, Stated.NO, Eats.WHOLE_PREY, Company.ALONE, Stated.YES, Stated.YES, Stated.NO, Stated.NO, Stated.NO,
-                Stated.NO, new Measure(120, 0, Unit.CENTIMETRE)), profile.species());
+                Stated.NO, new Measure(120, 0, Unit.CENTIMETRE), Set.of(), Set.of()), profile.species());
         assertEquals(List.of("form", "lives", "active", "digs", "climbs", "basks", "uv", "drinks", "soaks", "eats", "company", "eats-snakes", "lays-eggs",
                 "rests-in-winter", "dangerous", "restricted", "specialist", "adult-length"), List.copyOf(profile.habits().keySet()));
         assertEquals(Set.of(CITATION), Set.copyOf(profile.habits().values()));
@@ -103,6 +104,16 @@ class KnowledgeReaderTest {
         assertEquals("Made of paper.", profile.note());
         assertEquals(Optional.of("It burns."), profile.whyNotMeant("heat.guard"));
         assertEquals(Optional.empty(), profile.whyNotMeant("heat.control"));
+    }
+
+    @Test
+    void substrates_that_are_wrong_for_a_species_come_back_as_kinds_with_where_they_stand() {
+        String written = MadeUp.species().replaceFirst("'habits': \\{",
+                "'habits': {'unsuited-ground': {'is': ['wood shavings', 'sand'], 'source': 'judgement', 'standing': 'judgement'}, ");
+        Profile profile = MadeUp.read(MadeUp.document(written)).profile(MadeUp.SPECIES);
+        assertEquals(Set.of(SubstrateKind.WOOD_SHAVINGS, SubstrateKind.SAND), profile.species().unsuitedGround());
+        assertEquals(Set.of(), profile.species().harmfulGround());
+        assertEquals(CITATION, profile.habits().get("unsuited-ground"));
     }
 
     @Test

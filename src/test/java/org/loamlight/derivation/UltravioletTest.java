@@ -224,7 +224,26 @@ class UltravioletTest {
         assertTrue(value(quantities(lit + thicket + ", " + under + "]"), Topic.UV_INDEX, Place.at("furnishing:stone")) > 2, "a plant is no box");
     }
 
-    /** By hand: 0.36 h^2 / r^4 = 0.35 for h = 0.45 m where r^2 = h sqrt(0.36 / 0.35), 7.2 cm aside. */
+    @Test
+    void a_sheet_a_hair_above_a_place_shades_it() throws ProblemsFound {
+        String sheet = LEDGE.replace("'bottom': '24 cm', 'top': '26 cm', 'rest-height': '26 cm'", "'bottom': '15 cm', 'top': '15.5 cm'");
+        String under = "{'name': 'stone', 'kind': 'stone', 'from': '55 cm', 'to': '65 cm', 'from-front': '25 cm', 'to-front': '35 cm', 'rest-height': '14.9 cm'}";
+        List<Quantity> all = quantities(BOX + "'lamps': [" + bulb("uv", hung(60, 55)) + "], 'furnishings': [" + sheet + ", " + under + "]");
+        assertEquals(0, value(all, Topic.UV_INDEX, Place.at("furnishing:stone")));
+    }
+
+    /** How high either lamp hangs decides how far the place below the one is from the other. */
+    @ParameterizedTest
+    @ValueSource(strings = {"uv", "second"})
+    void what_is_added_is_as_uncertain_as_the_places_of_both_lamps(String coarse) throws ProblemsFound {
+        String exact = BOX + "'lamps': [" + bulb("uv", hung(30, 55) + ", 'nearest-rest': '30 cm ± 1 mm'") + ", " + bulb("second", hung(70, 55)) + "]";
+        String loose = exact.replaceFirst("('" + coarse + "'.*?)'55 cm'", "$1'55 cm ± 9 cm'");
+        assertFalse(loose.equals(exact), coarse);
+        double more = get(quantities(loose), Topic.UV_INDEX, UV).uncertainty();
+        assertTrue(more > 1.1 * get(quantities(exact), Topic.UV_INDEX, UV).uncertainty(), "with " + coarse + " " + more);
+    }
+
+    /** By hand: 0.36 h^2 / r^4 is the trace, for h = 0.45 m, where r^2 = h sqrt(0.36 / trace). */
     @Test
     void the_lit_share_ends_where_the_index_falls_to_the_trace() throws ProblemsFound {
         List<Quantity> all = quantities(BOX + "'lamps': [" + bulb("uv", hung(60, 55)) + "]");

@@ -84,6 +84,7 @@ class ExplanationTest {
         String text = joined(page);
         Set<String> told = new LinkedHashSet<>(Explanation.habits(profile.species()).keySet());
         told.add("adult-length");
+        told.addAll(Explanation.grounds(Audited.METRIC, profile.species()).keySet());
         assertEquals(profile.habits().keySet(), told);
         profile.habits().values().forEach(citation -> assertTrue(text.contains(joined(Audited.METRIC.source(citation))), text));
         profile.limits().forEach(limit -> assertTold(limit, text));
