@@ -32,6 +32,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.loamlight.evaluation.BuiltIn;
 import org.loamlight.quantity.Unit;
 import org.loamlight.setup.SchemaMembers.Member;
 
@@ -274,7 +275,7 @@ class SetupSchemaTest {
     void every_example_keeps_to_the_schema_and_can_be_read(Path file) throws IOException, ProblemsFound {
         String text = Files.readString(file, StandardCharsets.UTF_8);
         assertEquals(List.of(), SchemaMembers.complaints(text));
-        assertFalse(Given.read(text).animals().isEmpty());
+        assertFalse(BuiltIn.setup(text).animals().isEmpty());
     }
 
     @Test
