@@ -25,9 +25,7 @@ import org.loamlight.finding.Finding;
 import org.loamlight.finding.Result;
 import org.loamlight.ranking.Ranking;
 import org.loamlight.setup.Animal;
-import org.loamlight.setup.JsonFile;
 import org.loamlight.setup.JsonValue;
-import org.loamlight.setup.Problems;
 import org.loamlight.setup.ProblemsFound;
 import org.loamlight.setup.Setup;
 
@@ -112,26 +110,13 @@ class WholeSetupsTest {
     }
 
     private static Expected expected(String name) {
-        Map<String, JsonValue> members = members(read(EXPECTED.resolve(name + ENDING)));
+        Map<String, JsonValue> members = members(BuiltIn.json(EXPECTED.resolve(name + ENDING)));
         List<Must> must = elements(members.get("must")).stream().map(WholeSetupsTest::members)
                 .map(one -> new Must(text(one, "criterion"), text(one, "subject"), text(one, "result"), text(one, "grade"))).toList();
         Set<String> grave = elements(members.get("grave")).stream()
                 .map(one -> elements(one).stream().map(WholeSetupsTest::text).collect(Collectors.joining(" ")))
                 .collect(Collectors.toCollection(TreeSet::new));
         return new Expected(text(members, "reasoning"), text(members, "conclusion"), must, grave);
-    }
-
-    private static JsonValue read(Path file) {
-        try {
-            Problems problems = new Problems(file.toString());
-            JsonValue value = JsonFile.read(Files.readAllBytes(file), problems);
-            problems.throwIfAny();
-            return value;
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        } catch (ProblemsFound e) {
-            throw new AssertionError(e.getMessage(), e);
-        }
     }
 
     private static Map<String, JsonValue> members(JsonValue value) {

@@ -227,10 +227,10 @@ public final class KnowledgeReader {
         });
     }
 
-    /** The limits for every reptile hold where the species has no chosen limit of its own for that criterion. */
+    /** The limits for every reptile hold where the species has no chosen limit of its own for the same topic of that criterion. */
     private static List<Limit> withShared(List<Limit> own, List<Limit> every) {
         Stream<Limit> shared = every.stream().filter(limit -> own.stream()
-                .noneMatch(mine -> mine.chosen() && mine.criterion().equals(limit.criterion())));
+                .noneMatch(mine -> mine.chosen() && mine.criterion().equals(limit.criterion()) && mine.topic() == limit.topic()));
         return Stream.concat(own.stream(), shared).toList();
     }
 }

@@ -11,7 +11,7 @@ import java.util.stream.Stream;
  * @param also     other names keepers use
  * @param note     what a reader of the profile must know; may be empty
  * @param habits   for each habit of {@link Species} by its key where it stands
- * @param limits   chosen and not chosen, those for every reptile included where the species has none of its own
+ * @param limits   chosen and not chosen, those for every reptile included where the species has none of its own for their topic
  * @param notMeant criteria that do not hold for it
  */
 public record Profile(Species species, List<String> also, String note, Map<String, Citation> habits, List<Limit> limits,

@@ -19,7 +19,6 @@ final class Filling {
     /** How far the allowance for settling may be off (±, as a share of the layer): judgement. */
     static final double SETTLING_HALF_WIDTH = 0.1;
 
-    private static final double CENTIMETRES_PER_METRE = 100;
     private static final double LITRES_PER_CUBIC_METRE = 1000;
 
     private final Enclosure enclosure;
@@ -36,7 +35,7 @@ final class Filling {
     }
 
     private Portion volume(Measure depth) {
-        double[] metres = sizes(depth).mapToDouble(size -> size.value() / CENTIMETRES_PER_METRE).toArray();
+        double[] metres = sizes(depth).mapToDouble(size -> Metres.fromCentimetres(size.value())).toArray();
         double litres = LITRES_PER_CUBIC_METRE * Bulk.layerCubicMetres(metres[0], metres[1], metres[2]);
         double[] shares = sizes(depth).mapToDouble(size -> size.value() == 0 ? 0 : size.standardUncertainty() / size.value()).toArray();
         return new Portion(new Uncertain(litres, litres * Conformance.combine(shares)), List.of(Step.of("as-deep-everywhere", depth.amount())));

@@ -33,7 +33,6 @@ record HeatStore(double airJoulesPerKelvin, Uncertain massJoulesPerKelvin, Uncer
     private static final double SECONDS_PER_HOUR = 3600;
     /** Share of a time that two bodies leave open: judgement. */
     private static final double CRUDE = 0.1;
-    private static final double CENTIMETRES_PER_METRE = 100;
     /** Temperature the air is taken at (°C); 10 °C more or less make 3 %. */
     private static final double AIR_CELSIUS = 25;
     /** Specific heat of dry substrate and of furnishings (J/kgK): judgement, between sand of 1050 and wood of 1600 (ISO 10456). */
@@ -54,7 +53,7 @@ record HeatStore(double airJoulesPerKelvin, Uncertain massJoulesPerKelvin, Uncer
     }
 
     private static HeatStore of(Setup setup, Shell shell, Substrate substrate) {
-        double depth = substrate.depth().value() / CENTIMETRES_PER_METRE;
+        double depth = Metres.fromCentimetres(substrate.depth().value());
         double stored = substrate(substrate, depth * shell.floorSquareMetres()) + water(setup) + furnishings(setup);
         double coupled = shell.floorSquareMetres() / (SURFACE_RESISTANCE + depth / 2 / CONDUCTIVITY);
         return new HeatStore(HeatCapacity.ofAir(shell.cubicMetres(), AIR_CELSIUS) + shell.paneJoulesPerKelvin() / 2,

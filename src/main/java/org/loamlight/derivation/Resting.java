@@ -27,7 +27,6 @@ import org.loamlight.setup.Subject;
  * limits for these topics. The ground the animal covers is that of {@link CoiledBody}.
  */
 final class Resting {
-    private static final double CENTIMETRES_PER_METRE = 100;
     private static final double SQUARE_CENTIMETRES_PER_SQUARE_METRE = 10_000;
     private static final double GRAMS_PER_KILOGRAM = 1000;
     /** A round patch told by its two widths covers this share of their product. */
@@ -47,7 +46,7 @@ final class Resting {
     private record Coil(String animal, double squareCentimetres, double relative) {
 
         static Coil of(Animal animal) {
-            double area = CoiledBody.coilSquareMetres(animal.length().value() / CENTIMETRES_PER_METRE,
+            double area = CoiledBody.coilSquareMetres(Metres.fromCentimetres(animal.length().value()),
                     animal.mass().value() / GRAMS_PER_KILOGRAM) * SQUARE_CENTIMETRES_PER_SQUARE_METRE;
             // The area goes with the root of length times mass.
             double relative = Conformance.combine(Resting.relative(animal.length()) / 2, Resting.relative(animal.mass()) / 2,

@@ -31,7 +31,6 @@ import org.loamlight.setup.Setup;
  */
 record Shell(Uncertain wattsPerKelvin, double cubicMetres, double floorSquareMetres, double paneJoulesPerKelvin, boolean meshed,
         List<Step> trail) {
-    private static final double CENTIMETRES_PER_METRE = 100;
     /** Boards of unknown make scatter by a fifth in conductivity, and still air at the surfaces does no better: judgement. */
     private static final double SCATTER = 0.2;
 
@@ -59,9 +58,9 @@ record Shell(Uncertain wattsPerKelvin, double cubicMetres, double floorSquareMet
     }
 
     private static Shell of(Enclosure enclosure, Panes panes) {
-        double length = enclosure.length().value() / CENTIMETRES_PER_METRE;
-        double depth = enclosure.depth().value() / CENTIMETRES_PER_METRE;
-        double height = enclosure.height().value() / CENTIMETRES_PER_METRE;
+        double length = Metres.fromCentimetres(enclosure.length().value());
+        double depth = Metres.fromCentimetres(enclosure.depth().value());
+        double height = Metres.fromCentimetres(enclosure.height().value());
         List<Part> free = List.of(new Part(panes.walls(), (length + 2 * depth) * height, HeatFlow.HORIZONTAL),
                 new Part(panes.front(), length * height, HeatFlow.HORIZONTAL), new Part(panes.top(), length * depth, HeatFlow.UP));
         Part base = new Part(panes.base(), length * depth, HeatFlow.DOWN);

@@ -42,7 +42,7 @@ record Uncertain(double value, double uncertainty) {
 
     /** The product with an independent value, to first order (JCGM 100:2008, 5.1.2). */
     Uncertain times(Uncertain other) {
-        return new Uncertain(value * other.value, Conformance.combine(uncertainty * other.value, other.uncertainty * value));
+        return new Uncertain(value * other.value, Conformance.combine(uncertainty * Math.abs(other.value), other.uncertainty * Math.abs(value)));
     }
 
     /** With a further independent contribution. */

@@ -9,11 +9,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
-import org.loamlight.setup.JsonFile;
 import org.loamlight.setup.JsonPlace;
 import org.loamlight.setup.JsonValue;
-import org.loamlight.setup.Problems;
-import org.loamlight.setup.ProblemsFound;
 
 /** The named cases beside each criterion. */
 final class CriterionExamples {
@@ -46,26 +43,13 @@ final class CriterionExamples {
     private static List<Case> cases(Path file) {
         String criterion = file.getParent().getFileName().toString();
         List<Case> cases = new ArrayList<>();
-        for (JsonValue element : ((JsonValue.JsonArray) read(file)).elements()) {
+        for (JsonValue element : ((JsonValue.JsonArray) BuiltIn.json(file)).elements()) {
             Map<String, JsonValue> members = ((JsonValue.JsonObject) element).members();
             List<JsonValue.JsonObject> expect = ((JsonValue.JsonArray) members.get("expect")).elements().stream()
                     .map(JsonValue.JsonObject.class::cast).toList();
             cases.add(new Case(criterion, ((JsonValue.JsonText) members.get("case")).text(), withHeader((JsonValue.JsonObject) members.get("setup")), expect));
         }
         return cases;
-    }
-
-    private static JsonValue read(Path file) {
-        try {
-            Problems problems = new Problems(file.toString());
-            JsonValue value = JsonFile.read(Files.readAllBytes(file), problems);
-            problems.throwIfAny();
-            return value;
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        } catch (ProblemsFound e) {
-            throw new AssertionError(e.getMessage(), e);
-        }
     }
 
     private static JsonValue.JsonObject withHeader(JsonValue.JsonObject setup) {
