@@ -1,8 +1,10 @@
 package org.loamlight.derivation;
 
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import org.loamlight.physics.Conformance;
@@ -31,6 +33,18 @@ final class HeatInputs {
         MASS,
         /** Heat between these and the air (W/K). */
         COUPLING;
+
+        /** Key of the step that names what to find out where most of the doubt is of this. */
+        String doubt() {
+            return switch (this) {
+                case SHELL -> "doubt-walls";
+                case AIR_CHANGES -> "doubt-air-changes";
+                case OPEN_POWER, GOVERNED_POWER, NIGHT_POWER -> "doubt-power";
+                case AIR_READ, SURFACE_READ -> "doubt-reading";
+                case ROOM_READ, COLDEST_ROOM, HOTTEST_ROOM -> "doubt-room";
+                case MASS, COUPLING -> "doubt-stores";
+            };
+        }
 
         private boolean isTemperature() {
             return TEMPERATURES.contains(this);
@@ -74,6 +88,12 @@ final class HeatInputs {
         double[] contributions = inputs.entrySet().stream().filter(input -> input.getValue().uncertainty() > 0)
                 .mapToDouble(input -> contribution(input.getKey(), input.getValue(), formula)).toArray();
         return new Uncertain(formula.applyAsDouble(this), Conformance.combine(contributions));
+    }
+
+    /** The input most of the doubt of a result comes from; empty when none is doubtful or the result does not move. */
+    Optional<Of> mostDoubtful(ToDoubleFunction<HeatInputs> formula) {
+        return inputs.keySet().stream().filter(input -> contribution(input, inputs.get(input), formula) > 0)
+                .max(Comparator.comparingDouble(input -> contribution(input, inputs.get(input), formula)));
     }
 
     private double contribution(Of input, Uncertain value, ToDoubleFunction<HeatInputs> formula) {

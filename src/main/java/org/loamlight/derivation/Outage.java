@@ -3,6 +3,7 @@ package org.loamlight.derivation;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.loamlight.derivation.HeatInputs.Of;
 import org.loamlight.physics.HeatInput;
 import org.loamlight.quantity.Amount;
@@ -64,7 +65,14 @@ final class Outage {
         List<Step> trail = List.of(Step.of("in-room", room.amount()), Step.of("starts-at", HeatBudget.celsius(start(in, loss))),
                 Step.of("gets-to", HeatBudget.celsius(minimum.getAsDouble())),
                 Step.of("heat-lost", new Amount(loss.wattsPerKelvin(in), Unit.WATT)), store.step());
-        return HeatBudget.quantity(Topic.OUTAGE_HOURS, HeatStore.crude(hours), loss.method(), trail);
+        Quantity told = HeatBudget.quantity(Topic.OUTAGE_HOURS, HeatStore.crude(hours), loss.method(), trail);
+        return told.isSwallowed() ? in.mostDoubtful(all -> hours(all, loss, store)).map(input -> doubted(told, input)).orElse(told) : told;
+    }
+
+    /** With what to find out first: a room of 17 °C give or take 3 °C may never get to 18 °C, or be there within the hour. */
+    private static Quantity doubted(Quantity hours, Of input) {
+        List<Step> trail = Stream.concat(hours.trail().stream(), Stream.of(Step.of(input.doubt()))).toList();
+        return new Quantity(hours.topic(), hours.place(), hours.value(), hours.uncertainty(), hours.origin(), trail);
     }
 
     private double hours(HeatInputs in, HeatLoss loss, HeatStore store) {

@@ -47,11 +47,15 @@ final class Runaway {
         return Stream.concat(Stream.of(air), hours.stream()).toList();
     }
 
-    /** Empty when nothing holds heat back today, the air never gets so hot, or it is not told what stores heat. */
+    /**
+     * Empty when nothing holds heat back today, the air never gets so hot, it is not told what stores heat, or the doubt of the
+     * hours swallows them: hours that may as well be none or a week tell nobody anything.
+     */
     private Optional<Quantity> hours(HeatLoss loss, HeatInputs in) {
         boolean never = limit.isEmpty() || in.of(Of.GOVERNED_POWER) == 0 || HeatBudget.fullOn(in, loss, Of.HOTTEST_ROOM) <= limit.getAsDouble();
         return never ? Optional.empty()
-                : budget.shell().flatMap(shell -> HeatStore.of(setup, shell)).map(store -> hours(loss, store.added(in), store));
+                : budget.shell().flatMap(shell -> HeatStore.of(setup, shell)).map(store -> hours(loss, store.added(in), store))
+                        .filter(hours -> !hours.isSwallowed());
     }
 
     private Quantity hours(HeatLoss loss, HeatInputs in, HeatStore store) {

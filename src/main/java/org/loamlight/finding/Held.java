@@ -1,5 +1,6 @@
 package org.loamlight.finding;
 
+import java.util.Set;
 import org.loamlight.criterion.DecisionRule;
 import org.loamlight.criterion.Grade;
 import org.loamlight.criterion.ResolvedLimit;
@@ -19,6 +20,8 @@ public record Held(String criterion, Subject subject, Quantity quantity, Resolve
     /** Up to this conformance probability a guarded criterion does not conform. */
     static final double FAILS_UP_TO = 0.05;
 
+    private static final Set<Method> WORKED_OUT = Set.of(Method.COMPUTED, Method.MODELLED);
+
     /** Decides by the limit's rule. */
     public static Held of(Quantity quantity, ResolvedLimit limit) {
         double uncertainty = Conformance.combine(quantity.uncertainty(), limit.uncertainty());
@@ -35,7 +38,12 @@ public record Held(String criterion, Subject subject, Quantity quantity, Resolve
         return probability <= FAILS_UP_TO ? Decision.OUTSIDE : Decision.UNDECIDED;
     }
 
+    /** The limit decides, unless a value that was only worked out is so doubtful that it cannot be told from either nothing or the limit. */
     private static Decision simple(Quantity quantity, ResolvedLimit limit) {
+        if (WORKED_OUT.contains(quantity.origin().method()) && quantity.isSwallowed()
+                && quantity.uncertainty() >= (limit.hasHigh() ? limit.high() : limit.low())) {
+            return Decision.UNDECIDED;
+        }
         return Conformance.within(quantity.value(), limit.low(), limit.high()) ? Decision.INSIDE : Decision.OUTSIDE;
     }
 

@@ -25,6 +25,14 @@ public record Quantity(Topic topic, Place place, double value, double uncertaint
         }
     }
 
+    /**
+     * Whether its doubt swallows it: its standard uncertainty is as large as itself, so that one time in six there is none of it at all,
+     * or the uncertainty cannot be right. Never where it is certain, nor for temperatures, whose zero is not nothing.
+     */
+    public boolean isSwallowed() {
+        return topic.unit().dimension() != Dimension.TEMPERATURE && uncertainty > 0 && value <= uncertainty;
+    }
+
     /** Whether there is none of it: the question rules ask of counts. */
     public boolean isZero() {
         return value == 0;

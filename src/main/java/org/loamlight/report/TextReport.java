@@ -156,7 +156,7 @@ public final class TextReport {
         String what = finding.result() == Result.UNDECIDED ? wording.found(finding) : wording.whatToFindOut(finding);
         lines.gap().hanging(Lines.padded(numbers.get(finding.pair()) + ".", INDENT),
                 say("brief", wording.grade(finding.grade()).toUpperCase(Locale.ROOT), finding.criterion().title(), wording.subject(finding.subject())));
-        lines.hanging(" ".repeat(INDENT), say("brief.what", what, wording.instrument(finding)));
+        lines.hanging(" ".repeat(INDENT), say("brief.what", what.replaceFirst("\\.$", ""), wording.instrument(finding)));
     }
 
     private void begin(Finding finding) {

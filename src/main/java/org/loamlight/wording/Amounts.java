@@ -54,6 +54,13 @@ final class Amounts {
         return quantity.uncertainty() == 0 ? amount(quantity.amount()) : value(quantity, digit(quantity, shown(quantity.topic())));
     }
 
+    /** How far a value may reach within its expanded uncertainty, to the digit of that. */
+    String reach(Quantity quantity) {
+        Unit unit = shown(quantity.topic());
+        BigDecimal farthest = converted(quantity.amount(), unit).add(expanded(quantity, unit));
+        return text(farthest.setScale(digit(quantity, unit), RoundingMode.HALF_EVEN), unit);
+    }
+
     /** As {@link #value(Quantity)}, with at least as many digits as a limit beside it shows: for values close to the limit. */
     String valueToTheDigitOfLimits(Quantity quantity) {
         Unit unit = shown(quantity.topic());

@@ -69,11 +69,17 @@ final class Evidence {
 
     private String byLimit(Finding finding) {
         Held deciding = finding.held().get(0);
-        String first = finding.result() == Result.UNDECIDED
-                ? Sentences.of("found.undecided", described(deciding), percent(deciding.probability())) : described(deciding);
+        String first = finding.result() == Result.UNDECIDED ? undecided(deciding) : described(deciding);
         List<String> others = finding.held().stream().map(Held::quantity).distinct().filter(one -> !one.equals(deciding.quantity()))
                 .map(this::described).toList();
         return others.isEmpty() ? first : first + ". " + Sentences.of("found.also", String.join("; ", others));
+    }
+
+    /** Where the doubt swallows the value it is told how far it may reach, and no probability: that would rest on the doubt alone. */
+    private String undecided(Held deciding) {
+        Quantity quantity = deciding.quantity();
+        return quantity.isSwallowed() ? Sentences.of("found.swallowed", described(quantity, Sentences.of("found.anything-up-to", amounts.reach(quantity))))
+                : Sentences.of("found.undecided", described(deciding), percent(deciding.probability()));
     }
 
     private static String percent(double probability) {

@@ -265,6 +265,24 @@ class ClimateTest {
         assertTrue(keys(hours).contains("not-within"));
     }
 
+    /** 17 °C give or take 3 °C against a minimum of 18 °C: it may be there within the hour, or never. */
+    @Test
+    void hours_their_doubt_swallows_name_what_to_find_out_first() throws ProblemsFound {
+        Quantity hours = get(Topic.OUTAGE_HOURS, BOX, ROOM.replace("15 °C ± 1 °C", "17 °C ± 3 °C"), LAMP, SOIL);
+        assertTrue(hours.isSwallowed(), hours::toString);
+        assertTrue(keys(hours).contains("doubt-room"), hours::toString);
+        assertFalse(get(Topic.OUTAGE_HOURS, BOX, ROOM, LAMP.replace("60 W", "100 W"), SOIL).isSwallowed());
+    }
+
+    @Test
+    void hours_until_it_is_too_hot_are_not_told_where_their_doubt_swallows_them() throws ProblemsFound {
+        String strong = GOVERNED.replace("60 W", "150 W");
+        assertTrue(find(Topic.RUNAWAY_HOURS, BOX, ROOM, strong, SOIL).isPresent());
+        String vague = ROOM.replace("30 °C ± 1 °C", "30 °C ± 15 °C");
+        assertTrue(find(Topic.RUNAWAY_HOURS, BOX, vague, strong, SOIL).isEmpty());
+        assertFalse(keys(get(Topic.RUNAWAY_AIR, BOX, vague, strong, SOIL)).contains("after-hours"));
+    }
+
     @Test
     void air_that_is_too_cold_already_leaves_no_time() throws ProblemsFound {
         assertEquals(0, get(Topic.OUTAGE_HOURS, BOX, ROOM, LAMP.replace("60 W", "10 W"), SOIL).value());

@@ -56,6 +56,15 @@ class HeldTest {
         assertEquals(Grade.CRITICAL, held(50, 0.1, Double.NEGATIVE_INFINITY, 43, DecisionRule.GUARDED).grade());
     }
 
+    /** Against at least 8 h: doubt as large as the hours and as the limit. 0.9 h with u = 85 h conforms with a probability of 0.467. */
+    @ParameterizedTest
+    @CsvSource({"0.9, 85, COMPUTED, UNDECIDED", "0.9, 85, MODELLED, UNDECIDED", "12, 12, MODELLED, UNDECIDED", "12, 11, MODELLED, INSIDE", "4, 8, MODELLED, UNDECIDED", "4, 7.9, MODELLED, OUTSIDE", "0.5, 0.65, MODELLED, OUTSIDE",
+            "7, 3, COMPUTED, OUTSIDE", "9, 3, COMPUTED, INSIDE", "0, 0, COMPUTED, OUTSIDE", "0.9, 85, STATED, OUTSIDE"})
+    void what_was_worked_out_and_is_swallowed_by_its_doubt_is_no_verdict(double hours, double uncertainty, Method method, Decision expected) {
+        Quantity outage = new Quantity(Topic.OUTAGE_HOURS, Place.ANYWHERE, hours, uncertainty, new Origin(method, "enclosure", ""), List.of());
+        assertEquals(expected, Held.of(outage, limit(8, Double.POSITIVE_INFINITY, DecisionRule.SIMPLE)).decision());
+    }
+
     /** Of a normal distribution 5 % lie more than 1.645 above the middle. */
     @ParameterizedTest
     @CsvSource({"30, UNDECIDED", "43.1, UNDECIDED", "44.6, UNDECIDED", "44.7, OUTSIDE"})

@@ -41,6 +41,20 @@ class QuantityTest {
         assertFalse(hides(Double.MIN_VALUE, 0).isZero());
     }
 
+    private static Quantity of(Topic topic, double value, double uncertainty) {
+        return new Quantity(topic, Place.ANYWHERE, value, uncertainty, PROBE, List.of());
+    }
+
+    /** Of a normal distribution 15.9 %, about one in six, lie more than one standard deviation below the middle. */
+    @Test
+    void doubt_swallows_what_may_as_well_be_none() {
+        assertTrue(of(Topic.OUTAGE_HOURS, 0.9, 85).isSwallowed());
+        assertTrue(of(Topic.OUTAGE_HOURS, 5, 5).isSwallowed());
+        assertFalse(of(Topic.OUTAGE_HOURS, 5, 4.99).isSwallowed());
+        assertFalse(of(Topic.OUTAGE_HOURS, 0, 0).isSwallowed());
+        assertFalse(of(Topic.RUNAWAY_AIR, 1, 2).isSwallowed());
+    }
+
     @Test
     void it_says_what_it_rests_on_and_how_much_it_is() {
         Quantity humidity = new Quantity(Topic.RELATIVE_HUMIDITY, Place.ANYWHERE, 55, 2.9, PROBE, List.of());
