@@ -18,6 +18,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.loamlight.criterion.BodyMeasure;
 import org.loamlight.criterion.Bound;
 import org.loamlight.criterion.Citation;
 import org.loamlight.criterion.Criterion;
@@ -204,6 +205,35 @@ class CatalogueTest {
         return criterion.purposes().size() < Purpose.values().length || criterion.appliesWhen().stream()
                 .anyMatch(condition -> condition.isAboutThing() || KNOWLEDGE.profiles().values().stream()
                         .anyMatch(profile -> !condition.mayHold(profile.species())));
+    }
+
+    /** Else the question that decides is missed without being listed, and a form asks another one. */
+    @Test
+    void what_a_chosen_limit_asks_of_the_animal_its_criterion_reads() {
+        Set<String> unread = limits().filter(Limit::chosen).flatMap(limit -> askedOfAnimal(limit)
+                .filter(question -> !KNOWLEDGE.criterion(limit.criterion()).reads().contains(question))
+                .map(question -> limit.criterion() + " " + question)).collect(Collectors.toCollection(TreeSet::new));
+        assertEquals(Set.of(), unread);
+        assertTrue(limits().flatMap(CatalogueTest::askedOfAnimal).count() > 100);
+    }
+
+    private static Stream<String> askedOfAnimal(Limit limit) {
+        Stream.Builder<String> asked = Stream.builder();
+        if (!limit.scope().stages().isEmpty()) {
+            asked.add("animals[].stage");
+        }
+        if (!limit.scope().sexes().isEmpty()) {
+            asked.add("animals[].sex");
+        }
+        if (!limit.scope().size().isAny()) {
+            asked.add("animals[].length");
+        }
+        if (!limit.scope().shell().isAny()) {
+            asked.add("animals[].carapace");
+        }
+        Stream<String> measures = Stream.concat(limit.atLeast().stream(), limit.atMost().stream()).filter(Bound.Factor.class::isInstance)
+                .map(bound -> ((Bound.Factor) bound).of()).filter(BodyMeasure::isOfAnimal).map(BodyMeasure::question);
+        return Stream.concat(asked.build(), measures);
     }
 
     @Test
