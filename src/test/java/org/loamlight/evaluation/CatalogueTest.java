@@ -31,6 +31,8 @@ import org.loamlight.setup.Purpose;
 /** The knowledge is complete and holds together. */
 class CatalogueTest {
     private static final Knowledge KNOWLEDGE = BuiltIn.KNOWLEDGE;
+    private static final Set<String> GRADED_IN_STEPS = Set.of("air.humidity", "heat.air-night-high", "heat.air-night-low", "heat.air-warm-day",
+            "heat.capacity", "heat.runaway", "heat.surface-cool", "light.uv-excess", "water.depth");
 
     private static Collection<Criterion> criteria() {
         return KNOWLEDGE.criteria().values();
@@ -205,6 +207,17 @@ class CatalogueTest {
         return criterion.purposes().size() < Purpose.values().length || criterion.appliesWhen().stream()
                 .anyMatch(condition -> condition.isAboutThing() || KNOWLEDGE.profiles().values().stream()
                         .anyMatch(profile -> !condition.mayHold(profile.species())));
+    }
+
+    /** What a source prints is a shortfall, what drives the animal out is harm: where both stand side by side nobody shall have to guess. */
+    @Test
+    void each_limit_of_air_and_water_depth_says_its_grade_where_others_of_its_criterion_do() {
+        Set<String> graded = limits().filter(limit -> limit.chosen() && limit.grade().isPresent()).map(Limit::criterion)
+                .filter(GRADED_IN_STEPS::contains).collect(Collectors.toCollection(TreeSet::new));
+        assertEquals(GRADED_IN_STEPS, graded);
+        List<String> silent = limits().filter(limit -> limit.chosen() && limit.grade().isEmpty() && graded.contains(limit.criterion()))
+                .map(limit -> limit.criterion() + " " + limit.citation().source() + " " + limit.why()).toList();
+        assertEquals(List.of(), silent);
     }
 
     /** Else the question that decides is missed without being listed, and a form asks another one. */
