@@ -23,6 +23,7 @@ import org.loamlight.setup.Words;
 /** What was found, how it came about, and what is not known, in words. */
 final class Evidence {
     private static final String READING = "reading:";
+    private static final String ANIMAL = "animal:";
     private static final double PERCENT = 100;
     /** Topics that say nothing without a place; the others are of the whole enclosure or of the thing itself. */
     private static final Set<Topic> LOCAL = Set.of(Topic.AIR_TEMPERATURE_BY_DAY, Topic.AIR_TEMPERATURE_BY_NIGHT,
@@ -138,11 +139,12 @@ final class Evidence {
                 : Sentences.of("found.read-on", text, name, quantity.origin().on());
     }
 
-    /** "air temperature by day at the cool end", "inside length", "UV index at "UV tube"". */
+    /** "air temperature by day at the cool end", "inside length", "UV index at "UV tube"", "time between meals for Sedge". */
     static String topicAt(Topic topic, Place place) {
         String words = Sentences.of("topic." + topic.id());
         if (place.zone() == Zone.ITEM) {
-            return words + " " + Sentences.of("at.item", Questions.quoted(nameOf(place.item())));
+            String name = nameOf(place.item());
+            return words + " " + (place.item().startsWith(ANIMAL) ? Sentences.of("at.animal", name) : Sentences.of("at.item", Questions.quoted(name)));
         }
         return place.zone() == Zone.ENCLOSURE && !LOCAL.contains(topic) ? words : words + " " + Sentences.of("at." + place.zone().id());
     }
