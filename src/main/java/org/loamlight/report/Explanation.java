@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.loamlight.criterion.Citation;
 import org.loamlight.criterion.Criterion;
+import org.loamlight.criterion.Form;
 import org.loamlight.criterion.Knowledge;
 import org.loamlight.criterion.Limit;
 import org.loamlight.criterion.NotMeant;
@@ -19,6 +20,7 @@ import org.loamlight.criterion.Page;
 import org.loamlight.criterion.Profile;
 import org.loamlight.criterion.Species;
 import org.loamlight.setup.Purpose;
+import org.loamlight.setup.Stated;
 import org.loamlight.setup.SubstrateKind;
 import org.loamlight.setup.Words;
 import org.loamlight.wording.Wording;
@@ -215,7 +217,7 @@ public final class Explanation {
         return lines.toString();
     }
 
-    /** Each habit by the key under which its source stands. */
+    /** Each habit by the key under which its source stands; that it eats no other snakes is said of snakes alone. */
     static Map<String, Enum<?>> habits(Species species) {
         Map<String, Enum<?>> habits = new LinkedHashMap<>();
         habits.put("form", species.form());
@@ -229,7 +231,9 @@ public final class Explanation {
         habits.put("soaks", species.soaks());
         habits.put("eats", species.eats());
         habits.put("company", species.company());
-        habits.put("eats-snakes", species.eatsSnakes());
+        if (species.form() == Form.SNAKE || species.eatsSnakes() != Stated.NO) {
+            habits.put("eats-snakes", species.eatsSnakes());
+        }
         habits.put("lays-eggs", species.laysEggs());
         habits.put("rests-in-winter", species.restsInWinter());
         habits.put("dangerous", species.dangerous());
