@@ -25,13 +25,15 @@ import org.loamlight.setup.Stage;
  * A figure in print that a profile took over, from the files src/test/resources/published/profiles-*.csv.
  *
  * <p>The columns: {@code species}, {@code criterion}, {@code topic} and {@code place} as a profile writes them (no place:
- * the enclosure); {@code scope note} names the stages (none: all) and the class of length ("over 50 cm, up-to 100 cm");
+ * the enclosure); {@code scope note} names the stages (none: all) and the class of length ("over 50 cm, up-to 100 cm"),
+ * of the shell if the note begins with "shell";
  * {@code low} and {@code high} with their {@code unit}, which is "x total length" for a factor; {@code source}, the id
  * under which sources.json lists where the figure was read; {@code row text}, the figure as it stands there.
  */
 record PublishedLimit(String file, int line, Map<String, String> cells) {
     private static final Path FOLDER = Path.of("src", "test", "resources", "published");
     private static final Pattern END_OF_CLASS = Pattern.compile("(from|over|up-to|below) (\\d+(?:\\.\\d+)?) cm");
+    private static final String SHELL = "shell ";
     /** A factor such as a third is written with four decimals. */
     private static final double FOUR_DECIMALS = 5e-5;
     private static final double ROUNDING = 1e-9;
@@ -76,7 +78,12 @@ record PublishedLimit(String file, int line, Map<String, String> cells) {
         String place = cell("place").isEmpty() ? Zone.ENCLOSURE.id() : cell("place");
         return limit.topic().id().equals(cell("topic")) && limit.zone().id().equals(place)
                 && limit.citation().source().equals(cell("source"))
-                && limit.scope().size().equals(size()) && isForStages(limit.scope().stages());
+                && isOfClass(limit.scope()) && isForStages(limit.scope().stages());
+    }
+
+    private boolean isOfClass(Scope scope) {
+        boolean ofShell = cell("scope note").startsWith(SHELL);
+        return scope.size().equals(ofShell ? SizeClass.ANY : size()) && (!ofShell || scope.shell().equals(size()));
     }
 
     /** Whether it holds at all the stages named; a row that names none is about all of them. */

@@ -1,5 +1,6 @@
 package org.loamlight.criterion;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -38,6 +39,19 @@ class PublishedProfilesTest {
         assertFalse(row.cell("low").isEmpty() && row.cell("high").isEmpty(), "neither low nor high");
         assertFalse(row.cell("row text").isBlank(), "row text");
         assertTrue(KNOWLEDGE.sources().containsKey(row.cell("source")), row.cell("source"));
+    }
+
+    /** Areas are what people quote most: those the ordinance prints stand beside their clause, none left out. */
+    @Test
+    void each_floor_area_out_of_the_ordinance_has_its_row() {
+        for (Profile profile : KNOWLEDGE.profiles().values()) {
+            List<Limit> printed = profile.chosen("space.floor-area").filter(limit -> limit.citation().source().equals("at-2thvo-2004")).toList();
+            List<Limit> alone = printed.stream().filter(limit -> rows().stream().noneMatch(row -> row.cell("species").equals(profile.species().id())
+                    && row.cell("criterion").equals("space.floor-area") && row.isAbout(limit)
+                    && row.isFigure("low", limit.atLeast(), limit.topic().unit()))).toList();
+            assertEquals(List.of(), alone, profile.species().id());
+        }
+        assertTrue(rows().stream().filter(row -> row.cell("criterion").equals("space.floor-area")).count() > 30);
     }
 
     @Test
