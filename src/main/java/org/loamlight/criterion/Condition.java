@@ -49,6 +49,8 @@ public enum Condition {
             || heater.contact() != Stated.NO || heater.reachable() != Stated.NO && heater.guard() != Stated.YES),
     CLOSED_HIDE((species, thing) -> !(thing instanceof Furnishing piece) || piece.hide() != Stated.NO),
     BULB_IN_A_HOLDER((species, thing) -> !(thing instanceof Heater heater) || heater.hasBulb() != Stated.NO),
+    /** A lamp for light or ultraviolet that is a bulb in a holder. */
+    BULB_LAMP((species, thing) -> !(thing instanceof Lamp lamp) || lamp.hasBulb() != Stated.NO),
     CONTACT_HEATER((species, thing) -> !(thing instanceof Heater heater) || heater.contact() != Stated.NO),
     DOOR_OR_LID((species, thing) -> !(thing instanceof Opening opening) || opening.isDoor() != Stated.NO),
     SEVERAL_ANIMALS((species, thing) -> !(thing instanceof Setup setup) || setup.animals().size() > 1),

@@ -29,6 +29,16 @@ public record Lamp(String name, LampKind kind, Measure power, Measure arcLength,
         return kind.givesUv();
     }
 
+    /** Whether it is a bulb in a holder. */
+    public Stated hasBulb() {
+        return kind.hasBulb();
+    }
+
+    /** Whether touching it burns. */
+    public Stated hot() {
+        return kind.hot();
+    }
+
     /** Whether something lies between that lets next to no UV-B pass. */
     public boolean isBlocked() {
         return between.stream().anyMatch(Screen::blocks);
