@@ -12,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.loamlight.criterion.Knowledge;
 import org.loamlight.criterion.KnowledgeReader;
 import org.loamlight.setup.JsonFile;
 import org.loamlight.setup.JsonValue;
@@ -36,10 +37,11 @@ public final class KnowledgeCompiler {
         Path target = Path.of(arguments[1] + KnowledgeReader.RESOURCE);
         try {
             byte[] knowledge = new KnowledgeCompiler(Path.of(arguments[0], "rules")).compile(arguments[2]);
-            String sha256 = KnowledgeReader.read(knowledge).sha256();
+            Knowledge read = KnowledgeReader.read(knowledge);
             Files.createDirectories(target.getParent());
             Files.write(target, knowledge);
-            Files.writeString(Path.of(arguments[1] + KnowledgeReader.HASH_RESOURCE), sha256);
+            Files.writeString(Path.of(arguments[1] + KnowledgeReader.HASH_RESOURCE), read.sha256());
+            new CodeCompiler(Path.of(arguments[0], "rules", "codes"), read).compile(arguments[1]);
         } catch (ProblemsFound | CriterionPage.Unusable e) {
             System.err.println("The knowledge in rules/ cannot be used:\n" + e.getMessage());
             System.exit(1);
@@ -86,7 +88,7 @@ public final class KnowledgeCompiler {
         }
     }
 
-    private static Object json(Path file) throws IOException, ProblemsFound {
+    static Object json(Path file) throws IOException, ProblemsFound {
         Problems problems = new Problems(file.toString());
         Object plain = plain(JsonFile.read(Files.readAllBytes(file), problems));
         problems.throwIfAny();
@@ -105,7 +107,7 @@ public final class KnowledgeCompiler {
         return value instanceof JsonValue.JsonText text ? text.text() : value;
     }
 
-    private static byte[] written(Object document) throws IOException {
+    static byte[] written(Object document) throws IOException {
         StringWriter text = new StringWriter();
         try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
             write(document, json);

@@ -24,6 +24,7 @@ import org.loamlight.setup.SetupReader;
 import org.loamlight.wording.Wording;
 import org.loamlight.workbook.Checklist;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -57,6 +58,9 @@ final class AuditCommand implements Callable<Integer> {
     @Option(names = "--on", paramLabel = "DATE", converter = Day.class, description = "Day of the audit, as 2026-11-02. Default: the setup's \"on\", else today.")
     private LocalDate on;
 
+    @Mixin
+    private final CodesOption codes = new CodesOption();
+
     AuditCommand(Surroundings surroundings) {
         this.surroundings = surroundings;
     }
@@ -72,7 +76,8 @@ final class AuditCommand implements Callable<Integer> {
         InputFile input = InputFile.read(setupFile);
         Knowledge knowledge = KnowledgeReader.builtIn();
         Setup setup = SetupReader.read(input.name(), input.bytes(), knowledge.speciesNames());
-        Audit audit = new Auditor(knowledge, RuleBase.load(knowledge)).audit(setup, day(setup));
+        Knowledge chosen = knowledge.withCodes(codes.chosen(), setup.species());
+        Audit audit = new Auditor(chosen, RuleBase.load(knowledge)).audit(setup, day(setup));
         Ranking ranking = Ranking.of(audit.findings());
         deliver(audit, ranking, input, targets);
         return failOn.exitCode(ranking.open());

@@ -7,7 +7,7 @@ public enum BodyMeasure {
     TOTAL_LENGTH(Unit.CENTIMETRE, "animals[].length"), BODY_MASS(Unit.GRAM, "animals[].mass"),
     HEAD_WIDTH(Unit.MILLIMETRE, "animals[].head-width"), LAMP_MINIMUM_DISTANCE(Unit.CENTIMETRE, "lamps[].minimum-distance"),
     STAND_RATING(Unit.KILOGRAM, "enclosure.build.stand-carries"), OUTLET_RATING(Unit.AMPERE, "electrical.outlet"),
-    CARAPACE_LENGTH(Unit.CENTIMETRE, "animals[].carapace"), LAMP_LIFE(Unit.DAY, "lamps[].life"),
+    CARAPACE_LENGTH(Unit.CENTIMETRE, "animals[].carapace"), SNOUT_VENT_LENGTH(Unit.CENTIMETRE, "animals[].snout-vent-length"), LAMP_LIFE(Unit.DAY, "lamps[].life"),
     MARKED_CLEARANCE(Unit.CENTIMETRE, "heaters[].marked-clearance");
 
     private final Unit unit;

@@ -35,6 +35,11 @@ public record Criterion(String id, String title, Need need, Grade grade, Map<Str
         return !quantities.isEmpty() && !heldByRule && !informs;
     }
 
+    /** Whether it is what a code asks, and not what the species needs. */
+    public boolean isOfCode() {
+        return id.startsWith("code.");
+    }
+
     /** The grade of a rule variant; the usual one when it has none of its own. */
     public Grade gradeOf(String variant) {
         return grades.getOrDefault(variant, grade);

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.NoSuchElementException;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 
 /**
@@ -15,9 +16,25 @@ import java.util.TreeMap;
  * @param profiles   by species id, in the order of their ids
  * @param sources    by id
  * @param limitRules names of the shared limit rules
+ * @param codes      codes that were chosen beside the needs of the species; empty for none
  */
 public record Knowledge(String version, String sha256, Map<String, Criterion> criteria, Map<String, Profile> profiles,
-        Map<String, Source> sources, List<Caution> cautions, List<String> limitRules) {
+        Map<String, Source> sources, List<Caution> cautions, List<String> limitRules, List<Code> codes) {
+
+    /** Without any code. */
+    public Knowledge(String version, String sha256, Map<String, Criterion> criteria, Map<String, Profile> profiles, Map<String, Source> sources,
+            List<Caution> cautions, List<String> limitRules) {
+        this(version, sha256, criteria, profiles, sources, cautions, limitRules, List.of());
+    }
+
+    /**
+     * The same with what codes ask of those who keep these species. Nothing of the species' own needs is changed.
+     *
+     * @param species ids of the species that are kept; what codes ask for others is left out
+     */
+    public Knowledge withCodes(List<Code> chosen, Set<String> species) {
+        return chosen.isEmpty() ? this : new CodeCriteria(this, species).with(chosen);
+    }
 
     /** For each species id the names keepers use, the common one first. */
     public Map<String, List<String>> speciesNames() {

@@ -162,7 +162,7 @@ public final class KnowledgeReader {
         return topic.stream();
     }
 
-    private static Page page(Section page) {
+    static Page page(Section page) {
         return new Page(page.prose("requirement"), page.prose("why"), page.prose("measure"), page.textsByKey("correct"),
                 page.prose("exceptions"), page.textsByKey("found"));
     }

@@ -20,4 +20,9 @@ import org.loamlight.quantity.Zone;
  */
 public record Limit(String criterion, Topic topic, Zone zone, Where where, Optional<Bound> atLeast, Optional<Bound> atMost, Scope scope,
         Increment increment, Optional<Bound.Constant> cap, Optional<Grade> grade, Citation citation, boolean chosen, String why) {
+
+    /** The same limit of another criterion. */
+    Limit of(String other) {
+        return new Limit(other, topic, zone, where, atLeast, atMost, scope, increment, cap, grade, citation, chosen, why);
+    }
 }

@@ -1,6 +1,7 @@
 package org.loamlight.criterion;
 
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -18,11 +19,18 @@ import org.loamlight.setup.Stated;
 /** Reads a limit as a profile writes it. Every number is read exactly, with its unit. */
 final class LimitReader {
     private static final Pattern EXACT = Pattern.compile("(-?\\d+(?:\\.\\d+)?)\\s*(.*)");
+    private static final String FURTHER = "per-further-animal";
 
     private LimitReader() {
     }
 
+    /** A limit of a profile, which names its criterion and its source. */
     static Limit limit(Section limit) {
+        return limit(limit, limit.requiredText("criterion", "name the criterion"), citation(limit));
+    }
+
+    /** A limit whose criterion and citation are told elsewhere. */
+    static Limit limit(Section limit, String criterion, Citation citation) {
         Topic topic = topic(limit);
         Optional<Bound> atLeast = bound(limit, "at-least", topic.unit());
         Optional<Bound> atMost = bound(limit, "at-most", topic.unit());
@@ -32,10 +40,10 @@ final class LimitReader {
         if (atLeast.isPresent() && atMost.isPresent() && isAbove(atLeast.get(), atMost.get(), topic.unit())) {
             limit.problem("at-most", "it lies below \"at-least\"", "write the lower end under \"at-least\"");
         }
-        return new Limit(limit.requiredText("criterion", "name the criterion"), topic, zone(limit),
+        return new Limit(criterion, topic, zone(limit),
                 limit.choice("where", Where.class, Where.EVERYWHERE), atLeast, atMost, limit.section("scope", LimitReader::scope),
-                limit.section("per-further-animal", LimitReader::increment), constant(limit, "cap", topic.unit()),
-                Optional.ofNullable(limit.choice("grade", Grade.class, null)), citation(limit),
+                increment(limit, topic.unit()), constant(limit, "cap", topic.unit()),
+                Optional.ofNullable(limit.choice("grade", Grade.class, null)), citation,
                 limit.choice("chosen", Stated.class, Stated.YES) == Stated.YES, limit.text("why"));
     }
 
@@ -57,7 +65,7 @@ final class LimitReader {
             return low.unit().convert(low.value(), unit) > high.unit().convert(high.value(), unit);
         }
         return one instanceof Bound.Factor low && other instanceof Bound.Factor high && low.of() == high.of()
-                && low.factor().compareTo(high.factor()) > 0;
+                && low.power() == high.power() && low.factor().compareTo(high.factor()) > 0;
     }
 
     private static Topic topic(Section limit) {
@@ -79,13 +87,31 @@ final class LimitReader {
 
     private static Optional<Bound> bound(Section limit, String key, Unit unit) {
         if (limit.member(key).filter(JsonValue.JsonObject.class::isInstance).isPresent()) {
-            return Optional.of(limit.section(key, LimitReader::factor));
+            return limit.section(key, bound -> factor(bound, unit));
         }
         return constant(limit, key, unit).map(Bound.class::cast);
     }
 
-    private static Bound factor(Section bound) {
-        return new Bound.Factor(decimal(bound, "factor"), must(bound, "of", BodyMeasure.class, "say what it is a factor of"));
+    /** Empty after a problem that is told. */
+    private static Optional<Bound> factor(Section bound, Unit wanted) {
+        BigDecimal factor = decimal(bound, "factor");
+        BodyMeasure of = must(bound, "of", BodyMeasure.class, "say what it is a factor of");
+        int power = bound.wholeNumber("power").orElse(1);
+        Optional<Bound.Constant> divided = constant(bound, "divided-by", Unit.CENTIMETRE);
+        Optional<Bound> made = of == null ? Optional.empty() : factor(factor, of, power, divided).filter(one -> one.unit().dimension() == wanted.dimension())
+                .map(Bound.class::cast);
+        if (of != null && made.isEmpty()) {
+            bound.problem("", "this factor is no " + wanted.dimension(), "take a measure of that kind, or a length with \"power\" 2 for an area, 3 for a volume");
+        }
+        return made;
+    }
+
+    private static Optional<Bound.Factor> factor(BigDecimal factor, BodyMeasure of, int power, Optional<Bound.Constant> divided) {
+        try {
+            return Optional.of(new Bound.Factor(factor, of, power, divided));
+        } catch (IllegalArgumentException e) {
+            return Optional.empty();
+        }
     }
 
     static Optional<Bound.Constant> constant(Section limit, String key, Unit unit) {
@@ -130,8 +156,8 @@ final class LimitReader {
         }
         return new Scope(scope.choices("stages", Stage.class), scope.choices("sexes", Sex.class),
                 scope.section("length", LimitReader::sizeClass), scope.section("carapace", LimitReader::sizeClass),
-                Set.copyOf(scope.choices("purposes", Purpose.class)),
-                animals.fewest, animals.most);
+                scope.section("age", LimitReader::ageClass), Set.copyOf(scope.choices("purposes", Purpose.class)),
+                scope.choice("season", TimeOfYear.class, TimeOfYear.ANY), animals.fewest, animals.most);
     }
 
     private static SizeClass sizeClass(Section size) {
@@ -151,18 +177,38 @@ final class LimitReader {
         }
     }
 
+    private static AgeClass ageClass(Section age) {
+        int from = age.wholeNumber("from-months").orElse(0);
+        int below = age.wholeNumber("below-months").orElse(Integer.MAX_VALUE);
+        if (from >= below) {
+            age.problem("", "no age lies from " + from + " to below " + below + " months", "write the smaller number under \"from-months\"");
+        }
+        return new AgeClass(from, below);
+    }
+
     private static Optional<Double> centimetres(Section size, String key) {
         return constant(size, key, Unit.CENTIMETRE).map(one -> one.unit().convert(one.value(), Unit.CENTIMETRE));
     }
 
-    private static Increment increment(Section gain) {
-        if (gain.keys().isEmpty()) {
-            return Increment.NONE;
-        }
+    /** One step as an object, or several as a list. */
+    private static Increment increment(Section limit, Unit unit) {
+        boolean several = limit.member(FURTHER).filter(JsonValue.JsonArray.class::isInstance).isPresent();
+        List<Step> steps = several ? limit.unnamed(FURTHER, gain -> step(gain, unit))
+                : limit.present(FURTHER, gain -> step(gain, unit)).stream().toList();
+        return steps.isEmpty() ? Increment.NONE
+                : new Increment(steps.stream().map(Step::gain).toList(), steps.stream().anyMatch(Step::compounded));
+    }
+
+    private record Step(Increment.Gain gain, boolean compounded) {
+    }
+
+    private static Step step(Section gain, Unit unit) {
         int base = gain.wholeNumber("beyond").orElse(0);
         if (base < 1) {
             gain.problem("beyond", "the number of animals the limit itself is for is not told", "write 1 or more");
         }
-        return new Increment(base, decimal(gain, "share"), gain.stated("compounded") == Stated.YES);
+        Optional<Bound> amount = bound(gain, "amount", unit);
+        BigDecimal share = gain.isAnswered("amount") ? BigDecimal.ZERO : decimal(gain, "share");
+        return new Step(new Increment.Gain(base, share, amount), gain.stated("compounded") == Stated.YES);
     }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.loamlight.quantity.Place;
 import org.loamlight.quantity.Zone;
 import org.loamlight.setup.Animal;
@@ -57,7 +58,7 @@ public final class LimitResolver {
 
     private Set<String> open(Case one) {
         Set<String> open = new TreeSet<>();
-        for (String question : one.limit.scope().open(one.animal)) {
+        for (String question : one.limit.scope().open(one.animal, setup)) {
             open.add(Told.resolved(question, one.animal.subject()));
         }
         for (BodyMeasure of : factors(one.limit)) {
@@ -69,10 +70,8 @@ public final class LimitResolver {
     }
 
     private static List<BodyMeasure> factors(Limit limit) {
-        List<BodyMeasure> factors = new ArrayList<>();
-        limit.atLeast().filter(Bound.Factor.class::isInstance).ifPresent(bound -> factors.add(((Bound.Factor) bound).of()));
-        limit.atMost().filter(Bound.Factor.class::isInstance).ifPresent(bound -> factors.add(((Bound.Factor) bound).of()));
-        return factors;
+        return Stream.of(limit.atLeast().stream(), limit.atMost().stream(), limit.increment().amounts()).flatMap(bounds -> bounds)
+                .filter(Bound.Factor.class::isInstance).map(bound -> ((Bound.Factor) bound).of()).distinct().toList();
     }
 
     private ResolvedLimit inNumbers(Case one) {
@@ -91,24 +90,36 @@ public final class LimitResolver {
         return limit.cap().map(cap -> Math.min(low, cap.unit().convert(cap.value(), limit.topic().unit()))).orElse(low);
     }
 
+    /** With what further animals add, in the topic's unit. */
     private double value(Bound bound, Case one) {
-        BigDecimal gain = gain(one.limit);
+        BigDecimal raised = BigDecimal.valueOf(converted(bound, gain(one.limit), one));
+        return one.limit.increment().amountsFor(setup.animals().size()).map(amount -> BigDecimal.valueOf(converted(amount, BigDecimal.ONE, one)))
+                .reduce(raised, BigDecimal::add).doubleValue();
+    }
+
+    private double converted(Bound bound, BigDecimal gain, Case one) {
         if (bound instanceof Bound.Constant constant) {
             return constant.unit().convert(constant.value().multiply(gain), one.limit.topic().unit());
         }
         Bound.Factor factor = (Bound.Factor) bound;
-        BigDecimal product = factor.factor().multiply(BigDecimal.valueOf(measure(factor.of(), one).value())).multiply(gain);
-        return factor.of().unit().convert(product, one.limit.topic().unit());
+        BigDecimal product = factor.times(BigDecimal.valueOf(measure(factor.of(), one).value())).multiply(gain);
+        return factor.unit().convert(product, one.limit.topic().unit());
     }
 
     private BigDecimal gain(Limit limit) {
         return limit.increment().factorFor(setup.animals().size());
     }
 
+    /** The measure is one and the same in the limit and in what is added, so that its errors add up. */
     private double uncertainty(Bound bound, Case one) {
+        double own = uncertaintyOf(bound, one) * gain(one.limit).doubleValue();
+        return own + one.limit.increment().amountsFor(setup.animals().size()).mapToDouble(amount -> uncertaintyOf(amount, one)).sum();
+    }
+
+    private double uncertaintyOf(Bound bound, Case one) {
         if (bound instanceof Bound.Factor factor) {
-            double own = measure(factor.of(), one).standardUncertainty() * factor.factor().multiply(gain(one.limit)).doubleValue();
-            return factor.of().unit().convertDifference(own, one.limit.topic().unit());
+            Measure of = measure(factor.of(), one);
+            return factor.unit().convertDifference(of.standardUncertainty() * factor.slope(of.value()), one.limit.topic().unit());
         }
         return 0;
     }
@@ -121,6 +132,7 @@ public final class LimitResolver {
             case LAMP_MINIMUM_DISTANCE -> lamp(one.subject, Lamp::minimumDistance);
             case LAMP_LIFE -> lamp(one.subject, Lamp::life);
             case CARAPACE_LENGTH -> one.animal.carapace();
+            case SNOUT_VENT_LENGTH -> one.animal.snoutVentLength();
             case MARKED_CLEARANCE -> markedClearance(one.subject);
             case STAND_RATING -> setup.enclosure().build().carries();
             case OUTLET_RATING -> setup.electrical().outlet();

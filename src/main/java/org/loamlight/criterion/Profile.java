@@ -22,6 +22,16 @@ public record Profile(Species species, List<String> also, String note, Map<Strin
         return Stream.concat(Stream.of(species.english(), species.latin()), also.stream()).toList();
     }
 
+    /** The same with further limits. */
+    Profile with(List<Limit> further) {
+        return new Profile(species, also, note, habits, Stream.concat(limits.stream(), further.stream()).toList(), notMeant);
+    }
+
+    /** Published limits of a criterion that are not applied, or other readings of those that are; empty when there are none. */
+    public Stream<Limit> notChosen(String criterion) {
+        return limits.stream().filter(limit -> !limit.chosen() && limit.criterion().equals(criterion));
+    }
+
     /** The limits applied for a criterion; empty when there is none. */
     public Stream<Limit> chosen(String criterion) {
         return limits.stream().filter(limit -> limit.chosen() && limit.criterion().equals(criterion));

@@ -10,20 +10,23 @@ import org.loamlight.setup.Sex;
 import org.loamlight.setup.Stage;
 
 /**
- * For whom a limit is meant. Winter rest and the other special housings are told by the purpose; day and night by the topic.
+ * For whom and when a limit is meant. The special housings are told by the purpose; day and night by the topic.
  *
  * @param stages       stages of life; empty for all
  * @param sexes        sexes; empty for all
  * @param size         class of total length
  * @param shell        class of the length of the shell, for tortoises
+ * @param age          class of age
  * @param purposes     purposes of the housing; empty for all
+ * @param season       time of year
  * @param fewestAnimals smallest number of animals in the enclosure
  * @param mostAnimals  largest number of animals in the enclosure
  */
-public record Scope(Set<Stage> stages, Set<Sex> sexes, SizeClass size, SizeClass shell, Set<Purpose> purposes, int fewestAnimals,
-        int mostAnimals) {
+public record Scope(Set<Stage> stages, Set<Sex> sexes, SizeClass size, SizeClass shell, AgeClass age,
+        Set<Purpose> purposes, TimeOfYear season, int fewestAnimals, int mostAnimals) {
     /** Everybody. */
-    public static final Scope ALL = new Scope(Set.of(), Set.of(), SizeClass.ANY, SizeClass.ANY, Set.of(), 1, Integer.MAX_VALUE);
+    public static final Scope ALL = new Scope(Set.of(), Set.of(), SizeClass.ANY, SizeClass.ANY, AgeClass.ANY, Set.of(),
+            TimeOfYear.ANY, 1, Integer.MAX_VALUE);
 
     public Scope {
         stages = Set.copyOf(stages);
@@ -35,6 +38,7 @@ public record Scope(Set<Stage> stages, Set<Sex> sexes, SizeClass size, SizeClass
     boolean excludes(Animal animal, Setup setup) {
         int animals = setup.animals().size();
         return animals < fewestAnimals || animals > mostAnimals
+                || season.excludes(setup) || age.excludes(animal, setup)
                 || !purposes.isEmpty() && !purposes.contains(setup.purpose())
                 || !stages.isEmpty() && animal.stage() != Stage.UNKNOWN && !stages.contains(animal.stage())
                 || !sexes.isEmpty() && animal.sex() != Sex.UNKNOWN && !sexes.contains(animal.sex())
@@ -46,7 +50,7 @@ public record Scope(Set<Stage> stages, Set<Sex> sexes, SizeClass size, SizeClass
     }
 
     /** The questions about the animal that decide whether it is meant and are not answered. */
-    Set<String> open(Animal animal) {
+    Set<String> open(Animal animal, Setup setup) {
         Set<String> open = new TreeSet<>();
         if (!stages.isEmpty() && animal.stage() == Stage.UNKNOWN) {
             open.add("animals[].stage");
@@ -59,6 +63,9 @@ public record Scope(Set<Stage> stages, Set<Sex> sexes, SizeClass size, SizeClass
         }
         if (!shell.isAny() && !animal.carapace().isKnown()) {
             open.add("animals[].carapace");
+        }
+        if (!age.isAny() && age.isOpen(animal, setup)) {
+            open.add("animals[].hatched");
         }
         return open;
     }

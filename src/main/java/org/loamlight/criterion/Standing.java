@@ -6,6 +6,8 @@ public enum Standing {
     READ,
     /** Somebody else quotes it. */
     SECONDARY,
+    /** Carried over from a neighbouring row or class. */
+    INFERRED,
     /** Usual in the trade, no source. */
     COMMON_PRACTICE,
     /** Our own judgement. */

@@ -7,14 +7,11 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.loamlight.physics.Conformance;
 import org.loamlight.quantity.Method;
 import org.loamlight.quantity.Origin;
 import org.loamlight.quantity.Place;
 import org.loamlight.quantity.Quantity;
-import org.loamlight.quantity.Step;
 import org.loamlight.quantity.Topic;
-import org.loamlight.quantity.Unit;
 import org.loamlight.setup.Animal;
 import org.loamlight.setup.Furnishing;
 import org.loamlight.setup.Heater;
@@ -44,24 +41,13 @@ public final class Derivation {
         Derivation plain = new Derivation(setup);
         List<Quantity> read = new Readings(setup, layout).quantities();
         List<Quantity> climate = new Climate(setup, wanted, read).quantities();
-        return Stream.of(plain.sizes(), plain.area(), plain.care(), plain.food(), plain.masses(), plain.gaps(), plain.clearances(), plain.ages(on), new Cover(setup, layout).quantities(), read,
+        return Stream.of(new Sizes(setup, wanted).quantities(), plain.care(), plain.food(), plain.masses(), plain.gaps(), plain.clearances(), plain.ages(on), new Cover(setup, layout).quantities(), read,
                 new Disagreements(setup).quantities(),
                 new UvAtRest(setup, wanted).quantities(), new Ultraviolet(setup, layout, wanted).quantities(),
                 climate, new Moisture(setup, layout, climate).quantities(),
                 new Loads(setup).quantities(), new Plan(setup).quantities(), new Resting(setup).quantities(),
-                new Heaters(setup).quantities(), new HeatUnderUv(setup).quantities(), new Feeding(setup, read).quantities(), new DayAndNight(setup, on).quantities(),
+                new Heaters(setup).quantities(), new HeatUnderUv(setup).quantities(), new Feeding(setup, read).quantities(), new DayAndNight(setup, on).quantities(), new NightDrop(read, wanted).quantities(),
                 new Power(setup).quantities()).flatMap(List::stream).toList();
-    }
-
-    private List<Quantity> sizes() {
-        List<Quantity> sizes = new ArrayList<>();
-        Origin tape = new Origin(Method.MEASURED, Subject.ENCLOSURE.key(), "");
-        add(sizes, Topic.INSIDE_LENGTH, Place.ANYWHERE, setup.enclosure().length(), tape);
-        add(sizes, Topic.INSIDE_DEPTH, Place.ANYWHERE, setup.enclosure().depth(), tape);
-        add(sizes, Topic.INSIDE_HEIGHT, Place.ANYWHERE, setup.enclosure().height(), tape);
-        setup.substrate().ifPresent(substrate -> add(sizes, Topic.SUBSTRATE_DEPTH, Place.ANYWHERE, substrate.depth(),
-                new Origin(Method.MEASURED, "substrate", "")));
-        return sizes;
     }
 
     private List<Quantity> care() {
@@ -73,6 +59,7 @@ public final class Derivation {
         add(care, Topic.RUN_IN, Place.ANYWHERE, setup.monitoring().runIn(), new Origin(Method.STATED, "monitoring", ""));
         add(care, Topic.TIME_KEPT_APART, Place.ANYWHERE, setup.quarantine().kept(), new Origin(Method.STATED, "quarantine", ""));
         add(care, Topic.WINTER_TEMPERATURE, Place.ANYWHERE, setup.season().rests(), new Origin(Method.MEASURED, "season", ""));
+        add(care, Topic.WINTER_REST_LENGTH, Place.ANYWHERE, setup.season().lasts(), new Origin(Method.STATED, "season", ""));
         setup.water().ifPresent(water -> {
             add(care, Topic.WATER_DEPTH, Place.ANYWHERE, water.depth(), new Origin(Method.MEASURED, "water", ""));
             add(care, Topic.WATER_VOLUME, Place.ANYWHERE, water.volume(), new Origin(Method.STATED, "water", ""));
@@ -118,20 +105,6 @@ public final class Derivation {
     private static Quantity age(Topic topic, Subject subject, LocalDate since, LocalDate on) {
         return new Quantity(topic, Place.at(subject.key()), Math.max(0, ChronoUnit.DAYS.between(since, on)), 0,
                 new Origin(Method.STATED, subject.key(), since.toString()), List.of());
-    }
-
-    /** Length times depth. */
-    private List<Quantity> area() {
-        Measure length = setup.enclosure().length();
-        Measure depth = setup.enclosure().depth();
-        if (!length.isKnown() || !depth.isKnown()) {
-            return List.of();
-        }
-        double squareCentimetres = length.value() * depth.value();
-        double relative = Conformance.combine(length.standardUncertainty() / length.value(), depth.standardUncertainty() / depth.value());
-        double area = Unit.SQUARE_CENTIMETRE.convert(squareCentimetres, Topic.FLOOR_AREA.unit());
-        return List.of(new Quantity(Topic.FLOOR_AREA, Place.ANYWHERE, area, area * relative,
-                new Origin(Method.COMPUTED, Subject.ENCLOSURE.key(), ""), List.of(Step.of("length-times-depth", length.amount(), depth.amount()))));
     }
 
     private List<Quantity> masses() {

@@ -1,8 +1,10 @@
 package org.loamlight.derivation;
 
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.loamlight.quantity.Topic;
 
 /**
@@ -15,8 +17,10 @@ public final class Wanted {
 
     private final Map<Topic, Double> lows;
     private final Map<Topic, Double> highs;
+    private final Set<Topic> asked;
 
     private Wanted(Builder builder) {
+        this.asked = EnumSet.copyOf(builder.asked);
         this.lows = new EnumMap<>(builder.lows);
         this.highs = new EnumMap<>(builder.highs);
     }
@@ -31,6 +35,11 @@ public final class Wanted {
         return of(highs, topic);
     }
 
+    /** Whether any limit asks for the topic, of the species or of a code; what nobody asks for need not be computed. */
+    public boolean asks(Topic topic) {
+        return asked.contains(topic);
+    }
+
     private static OptionalDouble of(Map<Topic, Double> ends, Topic topic) {
         Double end = ends.get(topic);
         return end == null ? OptionalDouble.empty() : OptionalDouble.of(end);
@@ -40,6 +49,7 @@ public final class Wanted {
     public static final class Builder {
         private final Map<Topic, Double> lows = new EnumMap<>(Topic.class);
         private final Map<Topic, Double> highs = new EnumMap<>(Topic.class);
+        private final Set<Topic> asked = EnumSet.noneOf(Topic.class);
 
         /** Adds one limit, open ends as infinities. */
         public Builder add(Topic topic, double low, double high) {
@@ -49,6 +59,12 @@ public final class Wanted {
             if (high != Double.POSITIVE_INFINITY) {
                 highs.merge(topic, high, Math::min);
             }
+            return ask(topic);
+        }
+
+        /** Notes that somebody asks for the topic, whatever the amount. */
+        public Builder ask(Topic topic) {
+            asked.add(topic);
             return this;
         }
 

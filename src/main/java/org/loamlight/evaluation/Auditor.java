@@ -61,11 +61,16 @@ public final class Auditor {
         return new Audit(setup, on, knowledge, quantities, findings);
     }
 
-    /** What the animals want, for values that are computed towards a limit: hours until the air is too cold. */
+    /** What the animals want, for values that are computed towards a limit: hours until the air is too cold. Codes do not move them. */
     private static Wanted wanted(List<Pairs.Listed> listed) {
         Wanted.Builder wanted = new Wanted.Builder();
-        listed.stream().filter(Pairs.Listed::applies).flatMap(pair -> pair.limits().limits().stream())
-                .forEach(limit -> wanted.add(limit.topic(), limit.low(), limit.high()));
+        listed.stream().filter(Pairs.Listed::applies).forEach(pair -> pair.limits().limits().forEach(limit -> {
+            if (pair.criterion().isOfCode()) {
+                wanted.ask(limit.topic());
+            } else {
+                wanted.add(limit.topic(), limit.low(), limit.high());
+            }
+        }));
         return wanted.build();
     }
 
@@ -95,7 +100,7 @@ public final class Auditor {
     private List<Object> facts(Setup setup, List<Quantity> quantities, List<Pairs.Listed> listed) {
         List<Object> facts = new ArrayList<>();
         listed.stream().filter(Pairs.Listed::applies).forEach(pair -> {
-            facts.add(new Applies(pair.criterion().id(), pair.subject(), pair.criterion().isLimit()));
+            facts.add(new Applies(pair.criterion().id(), pair.subject(), pair.criterion().isLimit(), pair.criterion().isOfCode()));
             facts.addAll(pair.limits().limits());
         });
         facts.addAll(quantities);

@@ -30,6 +30,9 @@ public record Held(String criterion, Subject subject, Quantity quantity, Resolve
         if (quantity.origin().method() == Method.ESTIMATED) {
             decision = estimated(probability);
         }
+        if (limit.decision() == DecisionRule.SHOWN) {
+            decision = Decision.UNDECIDED;
+        }
         return new Held(limit.criterion(), limit.subject(), quantity, limit, decision, probability);
     }
 

@@ -130,7 +130,20 @@ public enum Topic {
     DISAGREEMENT(Unit.PERCENT, Unit.PERCENT),
     /** Temperature the animal rests at in winter. */
     WINTER_TEMPERATURE(Unit.CELSIUS, Unit.FAHRENHEIT),
-    TIME_KEPT_APART(Unit.DAY, Unit.DAY);
+    TIME_KEPT_APART(Unit.DAY, Unit.DAY),
+    /** Length times depth times height. */
+    INSIDE_VOLUME(Unit.LITRE, Unit.US_GALLON),
+    /** Once around the floor. */
+    INSIDE_PERIMETER(Unit.CENTIMETRE, Unit.INCH),
+    /** Length or depth, whichever is less. */
+    SHORTER_SIDE(Unit.CENTIMETRE, Unit.INCH),
+    /** Number of animals in one enclosure. */
+    ANIMALS_TOGETHER(Unit.PIECE, Unit.PIECE),
+    /** Number of adult males in one enclosure. */
+    ADULT_MALES_TOGETHER(Unit.PIECE, Unit.PIECE),
+    /** How much colder the air is by night than by day at the same place. */
+    NIGHT_DROP(Unit.KELVIN_STEP, Unit.KELVIN_STEP),
+    WINTER_REST_LENGTH(Unit.DAY, Unit.DAY);
 
     private final Unit unit;
     private final Unit unitInUs;

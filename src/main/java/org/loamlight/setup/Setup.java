@@ -3,6 +3,8 @@ package org.loamlight.setup;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * A described enclosure with its animals.
@@ -16,6 +18,11 @@ public record Setup(String title, Optional<LocalDate> on, Purpose purpose, List<
         List<Heater> heaters, List<Lamp> lamps, Optional<Substrate> substrate, List<Furnishing> furnishings, Optional<Water> water,
         List<Reading> readings, Care care, Electrical electrical,
         Hygiene hygiene, Household household, Monitoring monitoring, Season season, Quarantine quarantine, Told told) {
+
+    /** Ids of the species that are kept. */
+    public Set<String> species() {
+        return animals.stream().map(Animal::species).collect(Collectors.toUnmodifiableSet());
+    }
 
     /** Everything of one kind a criterion can be applied to, in the order of the file. */
     public List<Subject> subjects(SubjectKind kind) {

@@ -97,6 +97,7 @@ public final class SetupReader {
         return new Animal(animal.name(), species(animal), animal.choice("stage", Stage.class, Stage.UNKNOWN),
                 animal.choice("sex", Sex.class, Sex.UNKNOWN), animal.measure("length", Answer.BODY_LENGTH),
                 animal.measure("mass", Answer.BODY_MASS), animal.measure("head-width", Answer.HEAD_WIDTH), animal.measure("carapace", Answer.SIZE),
+                animal.measure("snout-vent-length", Answer.BODY_LENGTH), animal.day("hatched"),
                 animal.section("diet", SetupReader::diet), health(animal), animal.stated("papers"),
                 animal.choice("from", Provenance.class, Provenance.UNKNOWN), animal.day("since"));
     }
@@ -173,7 +174,7 @@ public final class SetupReader {
 
     private static Season season(Section season) {
         return new Season(season.choice("winter-rest", WinterRest.class, WinterRest.UNKNOWN), season.stated("checked"), season.stated("emptied"),
-                season.stated("weighed"), season.measure("rests-at", Answer.TEMPERATURE));
+                season.stated("weighed"), season.measure("rests-at", Answer.TEMPERATURE), season.measure("lasts", Answer.INTERVAL));
     }
 
     private static Quarantine quarantine(Section apart) {

@@ -13,6 +13,7 @@ import org.loamlight.criterion.Increment;
 import org.loamlight.criterion.Limit;
 import org.loamlight.criterion.Scope;
 import org.loamlight.criterion.SizeClass;
+import org.loamlight.criterion.TimeOfYear;
 import org.loamlight.criterion.Where;
 import org.loamlight.quantity.Amount;
 import org.loamlight.quantity.Place;
@@ -43,12 +44,16 @@ final class WrittenLimits {
     private String withCap(Limit limit) {
         String range = limit.where() == Where.SOMEWHERE ? Sentences.of("limit.somewhere", range(limit)) : range(limit);
         String capped = limit.cap().map(cap -> Sentences.of("written.cap", range, bound(cap, limit.topic().unit()))).orElse(range);
-        return limit.increment().equals(Increment.NONE) ? capped : capped + " " + further(limit.increment());
+        return Stream.concat(Stream.of(capped), limit.increment().gains().stream()
+                .map(gain -> further(gain, limit.increment().compounded(), limit.topic().unit()))).collect(Collectors.joining(" "));
     }
 
-    private static String further(Increment gain) {
+    private String further(Increment.Gain gain, boolean compounded, Unit unit) {
+        if (gain.amount().isPresent()) {
+            return Sentences.of("written.further-amount", bound(gain.amount().get(), unit), gain.beyond());
+        }
         String share = gain.share().multiply(HUNDRED).stripTrailingZeros().toPlainString();
-        return Sentences.of(gain.compounded() ? "written.further-compounded" : "written.further", share, gain.baseAnimals());
+        return Sentences.of(compounded ? "written.further-compounded" : "written.further", share, gain.beyond());
     }
 
     private String range(Limit limit) {
@@ -66,7 +71,11 @@ final class WrittenLimits {
             return amounts.amount(new Amount(constant.unit().convert(constant.value(), unit), unit));
         }
         Bound.Factor factor = (Bound.Factor) bound;
-        return Sentences.of("written.factor", factor.factor().stripTrailingZeros().toPlainString(), Wording.ofConstant("measure.", factor.of()));
+        String plain = factor.factor().stripTrailingZeros().toPlainString();
+        String of = Wording.ofConstant("measure.", factor.of());
+        String product = factor.power() == 1 ? Sentences.of("written.factor", plain, of) : Sentences.of("written.factor-power", plain, of, factor.power());
+        return factor.divided().map(by -> Sentences.of("written.divided", product, amounts.amount(new Amount(by.unit().convert(by.value(), Unit.CENTIMETRE), Unit.CENTIMETRE))))
+                .orElse(product);
     }
 
     private List<String> scope(Scope scope) {
@@ -75,6 +84,15 @@ final class WrittenLimits {
         add(parts, scope.sexes());
         size(scope.size()).ifPresent(parts::add);
         size(scope.shell()).map(size -> Sentences.of("scope.shell", size)).ifPresent(parts::add);
+        if (scope.age().youngest() > 0) {
+            parts.add(Sentences.of("scope.age-from", scope.age().youngest()));
+        }
+        if (scope.age().below() != Integer.MAX_VALUE) {
+            parts.add(Sentences.of("scope.age-below", scope.age().below()));
+        }
+        if (scope.season() != TimeOfYear.ANY) {
+            parts.add(Wording.ofConstant("scope.season.", scope.season()));
+        }
         add(parts, scope.purposes());
         animals(scope).ifPresent(parts::add);
         return parts;

@@ -45,7 +45,7 @@ class KnowledgeReaderTest {
                 'per-further-animal': {'beyond': 2, 'share': '0.15', 'compounded': 'yes'}, 'cap': '2.0 m', 'grade': 'minor',
                 'clause': 'table 3', 'chosen': 'no', 'why': 'Too old.'""");
         Scope scope = new Scope(Set.of(Stage.SUBADULT, Stage.ADULT), Set.of(Sex.FEMALE), new SizeClass(50, false, 100, true),
-                new SizeClass(6, true, 12, false), Set.of(Purpose.PERMANENT, Purpose.WINTER_REST), 2, 4);
+                new SizeClass(6, true, 12, false), AgeClass.ANY, Set.of(Purpose.PERMANENT, Purpose.WINTER_REST), TimeOfYear.ANY, 2, 4);
         Limit expected = new Limit(MadeUp.CRITERION, Topic.INSIDE_HEIGHT, Zone.WARM_END, Where.SOMEWHERE,
                 Optional.of(new Bound.Factor(new BigDecimal("0.75"), BodyMeasure.TOTAL_LENGTH)),
                 Optional.of(new Bound.Constant(new BigDecimal("12.50"), Unit.FOOT)), scope,
@@ -166,9 +166,15 @@ class KnowledgeReaderTest {
         "'at-least': {'factor': 1, 'of': 'total length'} | .at-least.factor | found the number 1 | text",
         "'at-least': {'factor': '-1', 'of': 'total length'} | .at-least.factor | found \"-1\" | an exact decimal number",
         "'at-least': {'factor': '1', 'of': 'tail length'} | .at-least.of | found \"tail length\" | did you mean \"total length\"?",
+        "'at-least': {'factor': '1', 'of': 'body mass'} | .at-least | this factor is no LENGTH | take a measure of that kind",
+        "'at-least': {'factor': '1', 'of': 'total length', 'power': 2} | .at-least | this factor is no LENGTH | take a measure of that kind",
+        "'at-least': {'factor': '1', 'of': 'total length', 'power': 4} | .at-least | this factor is no LENGTH | take a measure of that kind",
+        "'at-most': '1 m', 'scope': {'season': 'spring'} | .scope.season | found \"spring\" | any, active, winter",
+        "'at-most': '1 m', 'scope': {'age': {'from-months': 12, 'below-months': 6}} | .scope.age | from 12 to below 6 months | the smaller number",
+        "'at-most': '1 m', 'per-further-animal': {'beyond': 2, 'amount': '1 m2'} | .per-further-animal.amount | found \"1 m2\" | a unit of LENGTH",
         "'at-least': {'factor': '1', 'of': 'not looked'} | .at-least | \"of\" is missing | say what it is a factor of",
         "'at-least': 'not looked' | `` | \"at-least\" is missing | give \"at-least\", \"at-most\" or both",
-        "'at-least': {'factor': '1', 'of': 'body mass', 'cap': '1'} | .at-least.cap | the key \"cap\" is not known | known here are",
+        "'at-least': {'factor': '1', 'of': 'total length', 'cap': '1'} | .at-least.cap | the key \"cap\" is not known | known here are",
         "'why': 'no ends' | `` | \"at-least\" is missing | give \"at-least\", \"at-most\" or both",
         "'at-most': '1 m', 'place': 'attic' | .place | the place \"attic\" is not known | see Zone",
         "'at-most': '1 m', 'where': 'nowhere' | .where | found \"nowhere\" | everywhere, somewhere",

@@ -224,10 +224,11 @@ class LimitResolverTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"total length, animals[Bracken].length", "body mass, animals[Bracken].mass", "head width, animals[Bracken].head-width"})
-    void a_factor_of_an_unknown_measure_names_the_question(String measure, String path) {
-        Resolution resolution = resolution(MadeUp.limit("inside-length", "'at-least': {'factor': '1', 'of': '" + measure + "'}"), "");
-        assertEquals(Set.of(path), resolution.missing());
+    @CsvSource({"inside-length, total length, length", "furnishing-mass, body mass, mass", "inside-length, head width, head-width",
+        "inside-length, snout vent length, snout-vent-length"})
+    void a_factor_of_an_unknown_measure_names_the_question(String topic, String measure, String member) {
+        Resolution resolution = resolution(MadeUp.limit(topic, "'at-least': {'factor': '1', 'of': '" + measure + "'}"), "");
+        assertEquals(Set.of("animals[Bracken]." + member), resolution.missing());
         assertEquals(List.of(), resolution.limits());
     }
 

@@ -11,6 +11,9 @@ import org.loamlight.setup.ProblemsFound;
 
 /** Switches each rule off in turn: some example must notice. A rule nobody would miss checks nothing. */
 class DeadRuleTest {
+    /** Examples choose no code; CodesTest holds the rule that joins codes to the needs of the species. */
+    private static final String OF_CODES = "limits counted once";
+
     @Test
     void each_rule_is_missed_by_some_example() throws ProblemsFound {
         List<CriterionExamples.Case> examples = CriterionExamples.all();
@@ -32,6 +35,7 @@ class DeadRuleTest {
 
     private static Set<String> rules() {
         Set<String> rules = new TreeSet<>(BuiltIn.KNOWLEDGE.limitRules());
+        rules.remove(OF_CODES);
         BuiltIn.KNOWLEDGE.criteria().values().forEach(criterion -> rules.addAll(criterion.rules()));
         return rules;
     }

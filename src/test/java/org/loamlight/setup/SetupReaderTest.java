@@ -36,7 +36,8 @@ class SetupReaderTest {
     private static final Household HOUSEHOLD_UNKNOWN = new Household(Stated.UNKNOWN, Stated.UNKNOWN, Stated.UNKNOWN, Stated.UNKNOWN, Stated.UNKNOWN,
             Stated.UNKNOWN, Stated.UNKNOWN, Stated.UNKNOWN, Stated.UNKNOWN);
     private static final Monitoring MONITORING_UNKNOWN = new Monitoring(Set.of(), Stated.UNKNOWN, Measure.UNKNOWN, Measure.UNKNOWN, Stated.UNKNOWN, Stated.UNKNOWN);
-    private static final Season SEASON_UNKNOWN = new Season(WinterRest.UNKNOWN, Stated.UNKNOWN, Stated.UNKNOWN, Stated.UNKNOWN, Measure.UNKNOWN);
+    private static final Season SEASON_UNKNOWN = new Season(WinterRest.UNKNOWN, Stated.UNKNOWN, Stated.UNKNOWN, Stated.UNKNOWN, Measure.UNKNOWN,
+            Measure.UNKNOWN);
     private static final Quarantine QUARANTINE_UNKNOWN = new Quarantine(Stated.UNKNOWN, Stated.UNKNOWN, Measure.UNKNOWN);
     private static final Room ROOM_UNKNOWN = new Room(Measure.UNKNOWN, Measure.UNKNOWN, Measure.UNKNOWN, Stated.UNKNOWN, Measure.UNKNOWN, Stated.UNKNOWN,
             Stated.UNKNOWN, Set.of(), Set.of(), Stated.UNKNOWN);
@@ -69,7 +70,7 @@ class SetupReaderTest {
         Setup bare = Given.setup("");
         Enclosure box = new Enclosure("", Measure.UNKNOWN, Measure.UNKNOWN, Measure.UNKNOWN, Front.UNKNOWN, Side.UNKNOWN, BUILD_UNKNOWN, List.of(), Stated.UNKNOWN);
         Animal animal = new Animal("Bracken", "pantherophis-guttatus", Stage.UNKNOWN, Sex.UNKNOWN, Measure.UNKNOWN, Measure.UNKNOWN, Measure.UNKNOWN,
-                Measure.UNKNOWN, FED_UNKNOWN, HEALTH_UNKNOWN, Stated.UNKNOWN, Provenance.UNKNOWN, Optional.empty());
+                Measure.UNKNOWN, Measure.UNKNOWN, Optional.empty(), FED_UNKNOWN, HEALTH_UNKNOWN, Stated.UNKNOWN, Provenance.UNKNOWN, Optional.empty());
         assertEquals(new Setup("", Optional.empty(), Purpose.PERMANENT, List.of(animal), box, ROOM_UNKNOWN,
                 List.of(), List.of(), Optional.empty(), List.of(), Optional.empty(), List.of(), new Care(Measure.UNKNOWN, Measure.UNKNOWN),
                 OUTLET_UNKNOWN, HYGIENE_UNKNOWN, HOUSEHOLD_UNKNOWN, MONITORING_UNKNOWN, SEASON_UNKNOWN, QUARANTINE_UNKNOWN, bare.told()), bare);
@@ -126,12 +127,12 @@ class SetupReaderTest {
                   {"name": "Sedge", "species": "lampropeltis-californiae", "stage": "subadult", "sex": "male", "length": "3 ft 6 in", "mass": "13 oz",
                    "head-width": "14 mm", "diet": {"prey": "adult mouse", "meal": "27 g", "every": "weekly", "also": ["day old chick"], "live": "no", "thickest": "22 mm",
                     "thawing": "refrigerator", "unsuitable": ["citrus"], "plants": "0 %", "calcium": "every 2 d", "vitamin-d3": "every 14 d"},
-                   "carapace": "14 cm", "condition": "good", "signs": ["mites"], "behaviour": ["pacing"], "gravid": "no", "little-pigment": "yes",
+                   "carapace": "14 cm", "snout-vent-length": "92 cm", "hatched": "2023-08-30", "condition": "good", "signs": ["mites"], "behaviour": ["pacing"], "gravid": "no", "little-pigment": "yes",
                    "shed": "in pieces", "last-meal": "2026-10-28", "last-shed": "2026-10-09", "papers": "yes", "from": "wild caught", "since": "2024-02-29"},
                   {"name": "Tansy", "species": "pantherophis-guttatus"}]}""");
         assertEquals(new Animal("Sedge", "lampropeltis-californiae", Stage.SUBADULT, Sex.MALE, centimetres(106.68, 106.68 * 0.05),
                 known(13 * 28.349523125, 13 * 28.349523125 * 0.01, Unit.GRAM), known(14, 1, Unit.MILLIMETRE),
-                centimetres(14, 0.5), new Diet(PreyKind.ADULT_MOUSE, known(27, 1.35, Unit.GRAM), known(7, 7 * 0.10, Unit.DAY), Set.of(PreyKind.DAY_OLD_CHICK),
+                centimetres(14, 0.5), centimetres(92, 92 * 0.05), Optional.of(LocalDate.of(2023, 8, 30)), new Diet(PreyKind.ADULT_MOUSE, known(27, 1.35, Unit.GRAM), known(7, 7 * 0.10, Unit.DAY), Set.of(PreyKind.DAY_OLD_CHICK),
                         Stated.YES, Stated.NO, known(22, 1, Unit.MILLIMETRE), Thawing.REFRIGERATOR, Set.of(HarmfulFood.CITRUS), known(0, 5, Unit.PERCENT),
                         known(2, 0.2, Unit.DAY), known(14, 14 * 0.10, Unit.DAY)),
                 new Health(BodyCondition.GOOD, Set.of(Sign.MITES), Set.of(Behaviour.PACING), Stated.NO, Stated.YES, Shed.IN_PIECES,
@@ -174,13 +175,13 @@ class SetupReaderTest {
                 'household': {'small-children': 'yes', 'people-at-risk': 'no', 'veterinarian': 'yes', 'experienced': 'no', 'second-adult': 'yes',
                  'tongs': 'yes', 'warnings-known': 'no', 'handled-after-meals': 'no', 'settles-first': 'yes'},
                 'monitoring': {'gauges': ['hygrometer'], 'check': 'daily', 'run-in': '5 d', 'emissivity-suits': 'no', 'changed-since': 'no'},
-                'season': {'winter-rest': 'planned', 'checked': 'yes', 'emptied': 'no', 'weighed': 'yes', 'rests-at': '10 °C ± 1 °C'},
+                'season': {'winter-rest': 'planned', 'checked': 'yes', 'emptied': 'no', 'weighed': 'yes', 'rests-at': '10 °C ± 1 °C', 'lasts': '10 wk'},
                 'quarantine': {'other-reptiles': 'yes', 'same-room': 'no', 'kept-apart': '60 d'}""");
         assertEquals(new Hygiene(known(1, 0.1, Unit.DAY), known(30, 3, Unit.DAY), Disinfectant.PEROXIDE, Stated.YES, known(10, 2, Unit.MINUTE), Stated.YES,
                 Stated.NO, Stated.YES, Stated.NO, WashedWhere.KITCHEN), setup.hygiene());
         assertEquals(new Household(Stated.YES, Stated.NO, Stated.YES, Stated.NO, Stated.YES, Stated.YES, Stated.NO, Stated.NO, Stated.YES), setup.household());
         assertEquals(new Monitoring(Set.of(Gauge.HYGROMETER), Stated.YES, known(1, 0.1, Unit.DAY), known(5, 0.5, Unit.DAY), Stated.NO, Stated.NO), setup.monitoring());
-        assertEquals(new Season(WinterRest.PLANNED, Stated.YES, Stated.NO, Stated.YES, known(10, 1, Unit.CELSIUS)), setup.season());
+        assertEquals(new Season(WinterRest.PLANNED, Stated.YES, Stated.NO, Stated.YES, known(10, 1, Unit.CELSIUS), known(70, 7, Unit.DAY)), setup.season());
         assertEquals(new Quarantine(Stated.YES, Stated.NO, known(60, 6, Unit.DAY)), setup.quarantine());
     }
 

@@ -30,6 +30,7 @@ import org.loamlight.criterion.Grade;
 import org.loamlight.criterion.Lives;
 import org.loamlight.criterion.Need;
 import org.loamlight.criterion.Standing;
+import org.loamlight.criterion.TimeOfYear;
 import org.loamlight.criterion.UvUse;
 import org.loamlight.evaluation.Audit;
 import org.loamlight.evaluation.BuiltIn;
@@ -82,6 +83,7 @@ class SentencesTest {
         add(keys, "tool.", "", Tool.values());
         add(keys, "habit.lives.", "", Lives.values());
         add(keys, "habit.uv.", "", UvUse.values());
+        Stream.of(TimeOfYear.values()).filter(time -> time != TimeOfYear.ANY).forEach(time -> add(keys, "scope.season.", "", time));
         add(keys, "habit.drinks.", "", Drinks.values());
         add(keys, "habit.company.", "", Company.values());
         add(keys, "habit.form.", "", Form.values());
@@ -110,7 +112,7 @@ class SentencesTest {
             return true;
         }
         boolean judged = key.startsWith("judged.") && literals.contains(key.replaceAll("judged\\.|\\.explained", ""));
-        boolean decision = key.equals("judged.simple") || key.equals("judged.guarded");
+        boolean decision = key.equals("judged.simple") || key.equals("judged.guarded") || key.startsWith("judged.shown");
         return judged || decision || PREFIXES.stream().anyMatch(prefix -> key.startsWith(prefix) && literals.contains(key.substring(prefix.length())));
     }
 

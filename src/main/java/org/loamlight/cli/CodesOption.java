@@ -1,0 +1,25 @@
+package org.loamlight.cli;
+
+import java.util.List;
+import java.util.NoSuchElementException;
+import org.loamlight.criterion.Code;
+import org.loamlight.criterion.CodeReader;
+import picocli.CommandLine.Option;
+
+/** Which codes are held beside the needs of the species. */
+final class CodesOption {
+    private static final String ALL = "all";
+
+    @Option(names = "--codes", paramLabel = "CODE", split = ",",
+            description = "Laws and association codes to hold beside what the species needs, with commas between, or \"all\"; \"loamlight codes\" lists them.")
+    private List<String> ids = List.of();
+
+    /** The chosen codes in the order given, each once; empty when none was asked for. */
+    List<Code> chosen() throws Complaint {
+        try {
+            return ids.isEmpty() ? List.of() : CodeReader.builtIn(ids.contains(ALL) ? CodeReader.ids() : ids);
+        } catch (NoSuchElementException e) {
+            throw new Complaint("--codes: " + e.getMessage());
+        }
+    }
+}
