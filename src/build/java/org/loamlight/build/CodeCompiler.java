@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.loamlight.criterion.Code;
+import org.loamlight.criterion.CodePoint;
 import org.loamlight.criterion.CodeReader;
 import org.loamlight.criterion.Knowledge;
 import org.loamlight.setup.JsonFile;
@@ -63,9 +64,8 @@ final class CodeCompiler {
         if (!code.id().equals(id)) {
             unknown.add("the id " + code.id() + ", which is not the name of its file");
         }
-        if (!knowledge.sources().containsKey(code.source())) {
-            unknown.add("the source " + code.source());
-        }
+        Stream.concat(Stream.of(code.source()), code.points().stream().map(CodePoint::source)).filter(source -> !knowledge.sources().containsKey(source))
+                .forEach(source -> unknown.add("the source " + source));
         Stream.concat(code.points().stream().flatMap(point -> point.beside().stream()), code.clauses().stream().flatMap(clause -> clause.judgedBy().stream()))
                 .filter(criterion -> !knowledge.criteria().containsKey(criterion)).forEach(criterion -> unknown.add("the criterion " + criterion));
         Stream.concat(code.points().stream().flatMap(point -> point.species().stream()), code.clauses().stream().flatMap(clause -> clause.species().stream()))

@@ -10,6 +10,8 @@ public enum Binding {
     ADVICE,
     /** Rules an association gives its members. */
     ASSOCIATION,
+    /** Law of the past, for history only. */
+    SUPERSEDED,
     /** Law for laboratories, which says nothing on keeping at home. */
     LABORATORY
 }

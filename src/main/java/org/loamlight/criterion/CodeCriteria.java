@@ -25,7 +25,7 @@ final class CodeCriteria {
         Map<String, Criterion> criteria = new TreeMap<>(plain.criteria());
         Map<String, List<Limit>> limits = new HashMap<>();
         for (Code code : codes) {
-            code.points().stream().filter(point -> point.species().stream().anyMatch(species::contains)).forEach(point -> {
+            code.points().stream().filter(point -> point.isFor(species)).forEach(point -> {
                 Criterion criterion = criterion(code, point);
                 criteria.put(criterion.id(), criterion);
                 List<Limit> asked = point.limits().stream().map(limit -> limit.of(criterion.id())).toList();
@@ -47,7 +47,7 @@ final class CodeCriteria {
                 SubjectKind.ENCLOSURE, List.of(), point.purposes(), List.of(),
                 point.reads().isEmpty() ? beside.map(Criterion::reads).orElse(List.of()) : point.reads(),
                 point.limits().stream().map(Limit::topic).distinct().toList(), false, false, point.decision(),
-                List.of(new Citation(code.source(), point.clause(), point.standing())), List.of(), plain.version(), page(code, point, beside), List.of());
+                List.of(new Citation(point.source(), point.clause(), point.standing())), List.of(), plain.version(), page(code, point, beside), List.of());
     }
 
     private static String title(Code code, CodePoint point) {

@@ -16,8 +16,14 @@ import org.loamlight.setup.Purpose;
  * @param species  ids of the species it is for
  * @param purposes purposes of housing it holds for
  * @param grade    grade of not meeting it; never more than MINOR unless its text was read
+ * @param source   id of the {@link Source} its limits are cited from
  * @param limits   in figures; those not chosen are other readings, each naming the policy that decides between them
  */
 public record CodePoint(String id, String clause, String asks, Optional<String> beside, List<String> reads, Set<String> species,
-        Set<Purpose> purposes, Grade grade, DecisionRule decision, Standing standing, List<Limit> limits) {
+        Set<Purpose> purposes, Grade grade, DecisionRule decision, Standing standing, String source, List<Limit> limits) {
+
+    /** Whether it is for any of these species. */
+    public boolean isFor(Set<String> kept) {
+        return kept.stream().anyMatch(species::contains);
+    }
 }

@@ -113,7 +113,8 @@ public final class CodeReader {
         String id = id(point, ids);
         String clause = point.requiredText("clause", "where it stands");
         Standing standing = must(point, "standing", Standing.class);
-        Citation citation = new Citation(source, clause, standing);
+        String own = point.isAnswered("source") ? point.text("source") : source;
+        Citation citation = new Citation(own, clause, standing);
         Set<Purpose> purposes = point.choices("purposes", Purpose.class);
         Optional<String> beside = Optional.of(point.text("beside")).filter(text -> !text.isEmpty());
         List<String> reads = point.texts("reads");
@@ -124,7 +125,7 @@ public final class CodeReader {
         limits.addAll(point.unnamed("other-readings", limit -> other(limit, id, citation, policies)));
         return new CodePoint(id, clause, point.requiredText("asks", "what it is about"), beside, reads, species(point),
                 purposes.isEmpty() ? EnumSet.allOf(Purpose.class) : purposes, grade(point, standing),
-                point.choice("decision", DecisionRule.class, DecisionRule.SIMPLE), standing, limits);
+                point.choice("decision", DecisionRule.class, DecisionRule.SIMPLE), standing, own, limits);
     }
 
     /** What was not read in its own text never weighs more than a shortfall. */
@@ -166,6 +167,6 @@ public final class CodeReader {
 
     private static CodeClause clause(Section clause, Set<String> ids) {
         return new CodeClause(id(clause, ids), clause.requiredText("clause", "where it stands"), clause.requiredText("says", "what it asks"),
-                species(clause), clause.texts("judged-by"), must(clause, "standing", Standing.class));
+                Set.copyOf(clause.texts("species")), clause.texts("judged-by"), must(clause, "standing", Standing.class));
     }
 }
