@@ -1,8 +1,10 @@
 package org.loamlight.criterion;
 
 import java.util.Optional;
+import org.loamlight.quantity.Place;
 import org.loamlight.quantity.Topic;
 import org.loamlight.quantity.Zone;
+import org.loamlight.setup.Subject;
 
 /**
  * A limit as written in a profile.
@@ -20,6 +22,11 @@ import org.loamlight.quantity.Zone;
  */
 public record Limit(String criterion, Topic topic, Zone zone, Where where, Optional<Bound> atLeast, Optional<Bound> atMost, Scope scope,
         Increment increment, Optional<Bound.Constant> cap, Optional<Grade> grade, Citation citation, boolean chosen, String why) {
+
+    /** Where it is asked for when it is held against a subject: its zone, or the subject itself. */
+    public Place placeFor(Subject subject) {
+        return zone == Zone.ITEM ? Place.at(subject.key()) : Place.of(zone);
+    }
 
     /** The same limit of another criterion. */
     Limit of(String other) {

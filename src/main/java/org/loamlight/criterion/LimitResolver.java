@@ -6,9 +6,8 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
-import org.loamlight.quantity.Place;
-import org.loamlight.quantity.Zone;
 import org.loamlight.setup.Animal;
 import org.loamlight.setup.Lamp;
 import org.loamlight.setup.Measure;
@@ -32,13 +31,21 @@ public final class LimitResolver {
      * smallest and the largest alike.
      */
     public Resolution resolve(Criterion criterion, Subject subject) {
+        return resolve(criterion, subject, Limit::chosen);
+    }
+
+    /**
+     * The limits of a criterion for a subject as {@link #resolve(Criterion, Subject)} gives them, of those limits only that are
+     * asked for: readings that were not chosen, or those of one topic.
+     */
+    public Resolution resolve(Criterion criterion, Subject subject, Predicate<Limit> which) {
         List<ResolvedLimit> limits = new ArrayList<>();
         Set<String> missing = new TreeSet<>();
         for (Animal animal : setup.animals()) {
             if (subject.kind() != SubjectKind.ANIMAL || subject.name().equals(animal.name())) {
                 Profile profile = knowledge.profile(animal.species());
-                profile.chosen(criterion.id()).filter(limit -> !limit.scope().excludes(animal, setup))
-                        .forEach(limit -> add(new Case(criterion, subject, animal, limit), limits, missing));
+                profile.limits().stream().filter(limit -> limit.criterion().equals(criterion.id()) && which.test(limit))
+                        .filter(limit -> !limit.scope().excludes(animal, setup)).forEach(limit -> add(new Case(criterion, subject, animal, limit), limits, missing));
             }
         }
         return new Resolution(limits, missing);
@@ -81,8 +88,7 @@ public final class LimitResolver {
         double high = limit.atMost().map(bound -> value(bound, one)).orElse(Double.POSITIVE_INFINITY);
         double ofLow = low < uncapped ? 0 : limit.atLeast().map(bound -> uncertainty(bound, one)).orElse(0.0);
         double uncertainty = Math.max(ofLow, limit.atMost().map(bound -> uncertainty(bound, one)).orElse(0.0));
-        Place place = limit.zone() == Zone.ITEM ? Place.at(one.subject.key()) : Place.of(limit.zone());
-        return new ResolvedLimit(one.criterion.id(), one.subject, limit.topic(), place, limit.where(), low, high, uncertainty,
+        return new ResolvedLimit(one.criterion.id(), one.subject, limit.topic(), limit.placeFor(one.subject), limit.where(), low, high, uncertainty,
                 one.criterion.decision(), limit.grade().orElse(one.criterion.grade()), limit.citation(), one.animal.name());
     }
 

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.loamlight.criterion.Criterion;
 import org.loamlight.criterion.Grade;
 import org.loamlight.criterion.ResolvedLimit;
@@ -67,7 +68,7 @@ final class Closing {
     }
 
     private Finding closeByEvidence(Pairs.Listed pair, Draft draft) {
-        List<Held> deciding = pair.criterion().isLimit() ? deciding(pair) : List.of();
+        List<Held> deciding = pair.criterion().isLimit() ? deciding(statements.held(pair.pair())) : List.of();
         List<Held> held = all(deciding, draft.pair());
         if (deciding.stream().anyMatch(Closing::isSurelyOutside)) {
             return draft.held(held);
@@ -85,14 +86,13 @@ final class Closing {
     }
 
     /** That a limit is kept nowhere can be said only when nothing is missing; that it is not kept somewhere, at once. */
-    private static boolean isSurelyOutside(Held held) {
+    static boolean isSurelyOutside(Held held) {
         return held.decision() == Decision.OUTSIDE && held.limit().where() == Where.EVERYWHERE;
     }
 
     /** For each limit the one decision that counts: the worst of all places, or the best where one place suffices. */
-    private List<Held> deciding(Pairs.Listed pair) {
-        Map<ResolvedLimit, List<Held>> byLimit = statements.held(pair.pair())
-                .collect(Collectors.groupingBy(Held::limit));
+    static List<Held> deciding(Stream<Held> all) {
+        Map<ResolvedLimit, List<Held>> byLimit = all.collect(Collectors.groupingBy(Held::limit));
         return byLimit.entrySet().stream().map(entry -> entry.getKey().where() == Where.SOMEWHERE
                 ? entry.getValue().stream().max(WORST_FIRST).orElseThrow() : entry.getValue().stream().min(WORST_FIRST).orElseThrow())
                 .sorted(WORST_FIRST).toList();

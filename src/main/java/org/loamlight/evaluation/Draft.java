@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import org.loamlight.criterion.Criterion;
+import org.loamlight.criterion.DecisionRule;
 import org.loamlight.criterion.Grade;
 import org.loamlight.criterion.ResolvedLimit;
 import org.loamlight.finding.Decision;
@@ -43,7 +44,8 @@ record Draft(Criterion criterion, Subject subject) {
     }
 
     /**
-     * What is not told apart is no graver than the criterion itself: a limit may be graver only where it is surely not kept.
+     * What is not told apart is no graver than the criterion itself: a limit may be graver only where it is surely not kept. A figure
+     * that is only shown can never be told apart, so that nobody is asked to.
      *
      * @param held all that was held, the deciding one first
      */
@@ -51,17 +53,25 @@ record Draft(Criterion criterion, Subject subject) {
         Held deciding = held.get(0);
         Grade grade = switch (deciding.decision()) {
             case INSIDE -> criterion.grade();
-            case UNDECIDED -> deciding.grade().milder(criterion.grade());
+            case UNDECIDED -> deciding.grade().milder(criterion.grade()).milder(gravestOpen());
             case OUTSIDE -> deciding.grade();
         };
         return finding(deciding.decision().result(), grade, new Evidence(List.of(), held, List.of()), "");
     }
 
-    /** What rests on missing evidence alone is never told as a danger, nor graver than the criterion itself. */
+    /** What rests on missing evidence alone is never told as a danger, nor graver than the criterion itself; see {@link #gravestOpen}. */
     Finding noEvidence(Collection<String> missing, List<ResolvedLimit> wanted, List<Held> held, List<Voided> voided) {
         Grade grade = wanted.stream().map(ResolvedLimit::grade).reduce(Grade::graver).orElse(criterion.grade()).milder(criterion.grade());
-        return new Finding(criterion, subject, Result.NO_EVIDENCE, grade.milder(Grade.MAJOR), List.of(), held, List.of(), missing.stream().sorted().toList(),
+        return new Finding(criterion, subject, Result.NO_EVIDENCE, grade.milder(gravestOpen()).milder(Grade.MAJOR), List.of(), held, List.of(), missing.stream().sorted().toList(),
                 wanted, voided, "", List.of(), List.of());
+    }
+
+    /** What is unknown of the animal's needs may be grave; what is unknown of a code beside them is a shortfall at most. */
+    private Grade gravestOpen() {
+        if (criterion.decision() == DecisionRule.SHOWN) {
+            return Grade.IMPROVEMENT;
+        }
+        return criterion.isOfCode() ? Grade.MINOR : Grade.CRITICAL;
     }
 
     /** What a finding rests on. */

@@ -122,6 +122,11 @@ public record Ranking(List<Finding> toDo, List<Finding> toFindOut, List<Finding>
         return findings.stream().anyMatch(finding -> finding.grade().atLeast(grade) && test.test(finding));
     }
 
+    /** What to find out, each question once: without points of codes that lack what is asked for already, or only show a figure. */
+    public List<Finding> toAsk() {
+        return Asking.once(toFindOut);
+    }
+
     /** Every finding that is open, what to do before what to find out. */
     public List<Finding> open() {
         List<Finding> open = new ArrayList<>(toDo);

@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import org.loamlight.criterion.Grade;
 import org.loamlight.criterion.Species;
 import org.loamlight.evaluation.Audit;
+import org.loamlight.evaluation.SideBySide;
 import org.loamlight.finding.Finding;
 import org.loamlight.finding.Held;
 import org.loamlight.finding.Pair;
@@ -37,6 +38,7 @@ public final class TextReport {
     private final Audit audit;
     private final Ranking ranking;
     private final Wording wording;
+    private final List<Finding> toAsk;
     private final Lines lines = new Lines();
     private final Map<Pair, Integer> numbers = new HashMap<>();
     private final Map<List<String>, Integer> firstWithSources = new HashMap<>();
@@ -45,7 +47,8 @@ public final class TextReport {
         this.audit = audit;
         this.ranking = ranking;
         this.wording = wording;
-        ranking.open().forEach(finding -> numbers.put(finding.pair(), numbers.size() + 1));
+        this.toAsk = ranking.toAsk();
+        Stream.of(ranking.toDo(), toAsk).flatMap(List::stream).forEach(finding -> numbers.put(finding.pair(), numbers.size() + 1));
     }
 
     /** The whole report, lines ended by a line feed. Empty lists are said in words. */
@@ -57,6 +60,7 @@ public final class TextReport {
         head();
         toDo();
         toFindOut();
+        codes();
         right();
         workedOut();
         notApplicable();
@@ -130,10 +134,10 @@ public final class TextReport {
 
     private void toFindOut() {
         lines.heading(say("to-find-out"));
-        if (ranking.toFindOut().isEmpty()) {
+        if (toAsk.isEmpty()) {
             lines.paragraph(0, say("to-find-out.none"));
         }
-        ranking.toFindOut().forEach(finding -> {
+        toAsk.forEach(finding -> {
             if (finding.grade().atLeast(Grade.MAJOR)) {
                 toFindOut(finding);
             } else {
@@ -199,13 +203,25 @@ public final class TextReport {
         return required.equals(finding.criterion().title()) ? finding.criterion().page().requirement().lines().findFirst().orElse("") : required;
     }
 
+    private void codes() {
+        if (!audit.knowledge().codes().isEmpty()) {
+            new CodesSection(SideBySide.of(audit), wording, numbers, lines).write();
+        }
+    }
+
+    /** What codes ask stands in a section of its own, met or not. */
+    private static List<Finding> ofSpecies(List<Finding> findings) {
+        return findings.stream().filter(finding -> !finding.criterion().isOfCode()).toList();
+    }
+
     private void right() {
         lines.heading(say("right"));
-        if (ranking.right().isEmpty()) {
+        List<Finding> right = ofSpecies(ranking.right());
+        if (right.isEmpty()) {
             lines.paragraph(0, say("right.none"));
         }
         Map<String, List<String>> subjects = new LinkedHashMap<>();
-        ranking.right().forEach(finding -> subjects.computeIfAbsent(finding.criterion().title(), title -> new ArrayList<>()).add(inShort(finding)));
+        right.forEach(finding -> subjects.computeIfAbsent(finding.criterion().title(), title -> new ArrayList<>()).add(inShort(finding)));
         subjects.forEach((title, where) -> lines.hanging("+ ", say("right.line", title, String.join("; ", where))));
     }
 
@@ -234,11 +250,12 @@ public final class TextReport {
 
     private void notApplicable() {
         lines.heading(say("not-applicable"));
-        if (ranking.notApplicable().isEmpty()) {
+        List<Finding> notApplicable = ofSpecies(ranking.notApplicable());
+        if (notApplicable.isEmpty()) {
             lines.paragraph(0, say("not-applicable.none"));
         }
         Map<List<String>, List<String>> subjects = new LinkedHashMap<>();
-        ranking.notApplicable().forEach(finding -> subjects
+        notApplicable.forEach(finding -> subjects
                 .computeIfAbsent(List.of(finding.criterion().title(), wording.reason(finding)), key -> new ArrayList<>())
                 .add(wording.subject(finding.subject())));
         subjects.forEach((why, where) -> lines.hanging("- ",

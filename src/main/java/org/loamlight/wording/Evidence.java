@@ -104,12 +104,24 @@ final class Evidence {
                 knowledge.criterion(criterion).title());
     }
 
-    /** A value that rounding would put on the other side of its limit is printed with the digits of the limit. */
     private String described(Held held) {
+        return described(held.quantity(), value(held));
+    }
+
+    /** A value that rounding would put on the other side of its limit is printed with the digits of the limit. */
+    String value(Held held) {
         ResolvedLimit limit = held.limit();
         double printed = amounts.printed(held.quantity());
         boolean told = (printed < limit.low() || printed > limit.high()) == (held.shortfall() > 0);
-        return described(held.quantity(), told ? amounts.value(held.quantity()) : amounts.valueToTheDigitOfLimits(held.quantity()));
+        return told ? amounts.value(held.quantity()) : amounts.valueToTheDigitOfLimits(held.quantity());
+    }
+
+    /** The value that decided, with where it was if it was not where the limit is for, and what it rests on if nothing was measured. */
+    String valueWithPlace(Held held) {
+        Place place = held.quantity().place();
+        boolean elsewhere = !place.equals(held.limit().place()) && place.zone() != Zone.ITEM;
+        String text = elsewhere ? value(held) + " " + Sentences.of("at." + place.zone().id()) : value(held);
+        return withMethod(held.quantity(), text);
     }
 
     String described(Quantity quantity) {
@@ -117,7 +129,10 @@ final class Evidence {
     }
 
     private String described(Quantity quantity, String value) {
-        String text = withOrigin(quantity, Sentences.of("found.value", topicAt(quantity.topic(), quantity.place()), value));
+        return withMethod(quantity, withOrigin(quantity, Sentences.of("found.value", topicAt(quantity.topic(), quantity.place()), value)));
+    }
+
+    private static String withMethod(Quantity quantity, String text) {
         return switch (quantity.origin().method()) {
             case MODELLED -> Sentences.of("found.modelled", text);
             case ESTIMATED -> Sentences.of("found.estimated", text);

@@ -8,6 +8,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.loamlight.criterion.DecisionRule;
 import org.loamlight.criterion.ResolvedLimit;
 import org.loamlight.criterion.Where;
 import org.loamlight.finding.Decision;
@@ -30,9 +31,11 @@ final class Limits {
 
     String required(Finding finding) {
         List<ResolvedLimit> asked = asked(finding).distinct().toList();
-        if (asked.isEmpty()) {
-            return finding.criterion().title();
-        }
+        return asked.isEmpty() ? finding.criterion().title() : inWords(asked);
+    }
+
+    /** Several limits in one line, with what each is about or how grave it is where that differs. */
+    String inWords(List<ResolvedLimit> asked) {
         boolean topics = asked.stream().map(ResolvedLimit::topic).distinct().count() > 1;
         boolean grades = asked.stream().map(ResolvedLimit::grade).distinct().count() > 1;
         return asked.stream().map(limit -> graded(topics ? labelled(limit) : inWords(limit), limit, grades)).distinct()
@@ -75,7 +78,10 @@ final class Limits {
         if (!limit.hasLow()) {
             return Sentences.of("limit.at-most", high(limit));
         }
-        return limit.low() == limit.high() ? Sentences.of("limit.exactly", low(limit)) : Sentences.of("limit.between", low(limit), high(limit));
+        if (limit.low() == limit.high()) {
+            return limit.decision() == DecisionRule.SHOWN ? low(limit) : Sentences.of("limit.exactly", low(limit));
+        }
+        return Sentences.of("limit.between", low(limit), high(limit));
     }
 
     private String low(ResolvedLimit limit) {

@@ -18,6 +18,7 @@ import org.loamlight.criterion.ResolvedLimit;
 import org.loamlight.criterion.Standing;
 import org.loamlight.evaluation.Audit;
 import org.loamlight.finding.Finding;
+import org.loamlight.finding.Held;
 import org.loamlight.finding.Result;
 import org.loamlight.quantity.Amount;
 import org.loamlight.quantity.Method;
@@ -196,6 +197,16 @@ public final class Wording {
     /** A limit in this system of units: "at least 118 cm", rounded to the safe side. */
     public String limit(ResolvedLimit limit) {
         return limits.inWords(limit);
+    }
+
+    /** Several limits in one line: "at least 100 cm; at least 120 cm"; at least one. */
+    public String limits(List<ResolvedLimit> several) {
+        return limits.inWords(several);
+    }
+
+    /** The value that was held against a limit, with where it was if it was not where the limit is for: "33 °C ± 1 °C at the warm end". */
+    public String held(Held held) {
+        return evidence.valueWithPlace(held);
     }
 
     /** A limit as its profile writes it, with what and whom it is meant for: "inside length: at least 1 x total length (adult)". */
