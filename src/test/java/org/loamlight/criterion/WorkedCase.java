@@ -18,11 +18,11 @@ import java.util.regex.Pattern;
  * what the expected value rests on: text (the code or leaflet was read), secondary (somebody else quotes it) or inferred
  * (carried over from a neighbouring row); {@code source} names the code.
  */
-record WorkedCase(Map<String, String> cells) {
+public record WorkedCase(Map<String, String> cells) {
     private static final Pattern CELL = Pattern.compile("\\G(?:\"([^\"]*)\"|([^,\"]*))(?:,|$)");
     private static final Pattern NUMBER = Pattern.compile("\\d+(?:\\.\\d+)?");
 
-    static WorkedCase of(String id) {
+    public static WorkedCase of(String id) {
         List<String> lines = lines();
         List<String> header = cells(lines.get(0));
         List<WorkedCase> found = lines.stream().skip(1).map(line -> row(header, cells(line)))
@@ -33,8 +33,13 @@ record WorkedCase(Map<String, String> cells) {
         return found.get(0);
     }
 
+    /** The ids of all cases, in the order of the file. */
+    static List<String> ids() {
+        return lines().stream().skip(1).map(line -> cells(line).get(0)).toList();
+    }
+
     /** Every match of a pattern in one cell; none is a defect of the test. */
-    List<MatchResult> all(String column, String pattern) {
+    public List<MatchResult> all(String column, String pattern) {
         List<MatchResult> matches = Pattern.compile(pattern).matcher(cells.get(column)).results().toList();
         if (matches.isEmpty()) {
             throw new IllegalStateException("no " + pattern + " in " + cells.get(column));
@@ -43,7 +48,7 @@ record WorkedCase(Map<String, String> cells) {
     }
 
     /** The numbers of one cell in their order. */
-    List<Double> numbers(String column) {
+    public List<Double> numbers(String column) {
         return all(column, NUMBER.pattern()).stream().map(MatchResult::group).map(Double::valueOf).toList();
     }
 

@@ -22,6 +22,7 @@ import org.junit.jupiter.api.Test;
 import org.loamlight.criterion.BodyMeasure;
 import org.loamlight.criterion.Bound;
 import org.loamlight.criterion.Citation;
+import org.loamlight.criterion.CodeReader;
 import org.loamlight.criterion.Criterion;
 import org.loamlight.criterion.Knowledge;
 import org.loamlight.criterion.Limit;
@@ -149,6 +150,10 @@ class CatalogueTest {
         criteria().forEach(criterion -> criterion.citations().stream().map(Citation::source).forEach(cited::add));
         limits().map(limit -> limit.citation().source()).forEach(cited::add);
         KNOWLEDGE.profiles().values().forEach(profile -> profile.habits().values().stream().map(Citation::source).forEach(cited::add));
+        CodeReader.builtIn(CodeReader.ids()).forEach(code -> {
+            cited.add(code.source());
+            code.points().forEach(point -> cited.add(point.source()));
+        });
         assertEquals(KNOWLEDGE.sources().keySet(), cited);
     }
 
