@@ -55,7 +55,7 @@ final class CodeCompiler {
         Map<String, Object> document = new LinkedHashMap<>();
         ((Map<?, ?>) KnowledgeCompiler.json(file)).forEach((key, value) -> document.put((String) key, value));
         document.put(CodeReader.SHARED, shared);
-        return KnowledgeCompiler.written(document);
+        return KnowledgeWriter.text(document).getBytes(StandardCharsets.UTF_8);
     }
 
     /** What a code names must exist in the knowledge. */

@@ -1,10 +1,6 @@
 package org.loamlight.build;
 
-import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
-import java.io.StringWriter;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -25,6 +21,8 @@ import org.loamlight.setup.ProblemsFound;
  */
 public final class KnowledgeCompiler {
     private static final String EVERY_REPTILE = "every-reptile";
+    /** What of a profile is read only when somebody wants it. */
+    private static final List<String> BEHIND_NAMES = List.of("note", "habits", "limits", "not-meant");
 
     private final Path rules;
 
@@ -37,7 +35,7 @@ public final class KnowledgeCompiler {
         Path target = Path.of(arguments[1] + KnowledgeReader.RESOURCE);
         try {
             byte[] knowledge = new KnowledgeCompiler(Path.of(arguments[0], "rules")).compile(arguments[2]);
-            Knowledge read = KnowledgeReader.read(knowledge);
+            Knowledge read = checked(knowledge);
             Files.createDirectories(target.getParent());
             Files.write(target, knowledge);
             Files.writeString(Path.of(arguments[1] + KnowledgeReader.HASH_RESOURCE), read.sha256());
@@ -48,31 +46,38 @@ public final class KnowledgeCompiler {
         }
     }
 
-    private byte[] compile(String version) throws IOException, ProblemsFound {
-        Map<String, Object> document = new LinkedHashMap<>();
-        document.put("version", version);
-        document.put("criteria", criteria());
-        document.put(EVERY_REPTILE, every());
-        document.put("species", profiles());
-        document.put("sources", json(rules.resolve("sources.json")));
-        document.put("cautions", json(rules.resolve("cautions.json")));
-        document.put("limit-rules", CriterionPage.ruleNames(rules.resolve("limits.drl")));
-        return written(document);
+    /** Reads it whole, which tells every problem, and in parts, which must come to the same. */
+    private static Knowledge checked(byte[] file) throws ProblemsFound {
+        Knowledge whole = KnowledgeReader.read(file);
+        if (!whole.equals(KnowledgeReader.onDemand(file, whole.sha256()))) {
+            throw new IllegalStateException("The knowledge read in parts is not the knowledge read whole");
+        }
+        return whole;
     }
 
-    private List<Object> criteria() throws IOException {
-        List<Object> criteria = new ArrayList<>();
+    private byte[] compile(String version) throws IOException, ProblemsFound {
+        Map<String, Object> head = new LinkedHashMap<>();
+        head.put("version", version);
+        head.put("limit-rules", CriterionPage.ruleNames(rules.resolve("limits.drl")));
+        head.put("cautions", json(rules.resolve("cautions.json")));
+        return new KnowledgeWriter(head).list("criteria", criteria(), List.of("page"))
+                .value(EVERY_REPTILE, every()).list("species", profiles(), BEHIND_NAMES)
+                .value("sources", json(rules.resolve("sources.json"))).file();
+    }
+
+    private List<Map<String, Object>> criteria() throws IOException {
+        List<Map<String, Object>> criteria = new ArrayList<>();
         for (Path page : files(rules.resolve("criteria"), "criterion.md")) {
             criteria.add(CriterionPage.read(page));
         }
         return criteria;
     }
 
-    private List<Object> profiles() throws IOException, ProblemsFound {
-        List<Object> profiles = new ArrayList<>();
+    private List<Map<?, ?>> profiles() throws IOException, ProblemsFound {
+        List<Map<?, ?>> profiles = new ArrayList<>();
         for (Path file : files(rules.resolve("species"), ".json")) {
             if (!file.endsWith(EVERY_REPTILE + ".json")) {
-                profiles.add(json(file));
+                profiles.add((Map<?, ?>) json(file));
             }
         }
         return profiles;
@@ -105,36 +110,5 @@ public final class KnowledgeCompiler {
             return array.elements().stream().map(KnowledgeCompiler::plain).toList();
         }
         return value instanceof JsonValue.JsonText text ? text.text() : value;
-    }
-
-    static byte[] written(Object document) throws IOException {
-        StringWriter text = new StringWriter();
-        try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
-            write(document, json);
-        }
-        return text.toString().getBytes(StandardCharsets.UTF_8);
-    }
-
-    private static void write(Object value, JsonGenerator json) throws IOException {
-        if (value instanceof Map<?, ?> map) {
-            json.writeStartObject();
-            for (Map.Entry<?, ?> member : map.entrySet()) {
-                json.writeFieldName(String.valueOf(member.getKey()));
-                write(member.getValue(), json);
-            }
-            json.writeEndObject();
-        } else if (value instanceof List<?> list) {
-            json.writeStartArray();
-            for (Object element : list) {
-                write(element, json);
-            }
-            json.writeEndArray();
-        } else if (value instanceof JsonValue.JsonNumber number) {
-            json.writeNumber(number.literal());
-        } else if (value instanceof JsonValue.JsonWord word) {
-            json.writeRawValue(word.word());
-        } else {
-            json.writeString(String.valueOf(value));
-        }
     }
 }

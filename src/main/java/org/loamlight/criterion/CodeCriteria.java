@@ -32,13 +32,17 @@ final class CodeCriteria {
                 point.species().forEach(kept -> limits.computeIfAbsent(kept, none -> new ArrayList<>()).addAll(asked));
             });
         }
-        return new Knowledge(plain.version(), plain.sha256(), criteria, profiles(limits), plain.sources(), plain.cautions(), plain.limitRules(), codes);
+        return new Knowledge(plain.version(), plain.sha256(), criteria, profiles(limits), plain.sources(), plain.cautions(), plain.limitRules(),
+                plain.speciesNames(), codes);
     }
 
     private Map<String, Profile> profiles(Map<String, List<Limit>> limits) {
-        Map<String, Profile> profiles = new TreeMap<>(plain.profiles());
-        species.stream().filter(limits::containsKey).forEach(kept -> profiles.computeIfPresent(kept, (id, profile) -> profile.with(limits.get(id))));
-        return profiles;
+        Map<String, Once<Profile>> profiles = new TreeMap<>();
+        plain.profiles().keySet().forEach(id -> profiles.put(id, Once.by(() -> {
+            Profile profile = plain.profile(id);
+            return limits.containsKey(id) && species.contains(id) ? profile.with(limits.get(id)) : profile;
+        })));
+        return new OnDemand<>(Once.of(profiles));
     }
 
     private Criterion criterion(Code code, CodePoint point) {
@@ -47,7 +51,8 @@ final class CodeCriteria {
                 SubjectKind.ENCLOSURE, List.of(), point.purposes(), List.of(),
                 point.reads().isEmpty() ? beside.map(Criterion::reads).orElse(List.of()) : point.reads(),
                 point.limits().stream().map(Limit::topic).distinct().toList(), false, false, point.decision(),
-                List.of(new Citation(point.source(), point.clause(), point.standing())), List.of(), plain.version(), page(code, point, beside), List.of());
+                List.of(new Citation(point.source(), point.clause(), point.standing())), List.of(), plain.version(),
+                Page.onDemand(() -> page(code, point, beside)), List.of());
     }
 
     private static String title(Code code, CodePoint point) {

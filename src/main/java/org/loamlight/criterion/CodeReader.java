@@ -99,7 +99,7 @@ public final class CodeReader {
                 document.requiredText("date", "when it was given"), must(document, "binding", Binding.class), source,
                 document.requiredText("read", "how much of it was read"), policies,
                 document.unnamed("points", point -> point(point, source, policies, ids)), document.unnamed("clauses", clause -> clause(clause, ids)),
-                document.section(SHARED, KnowledgeReader::page), sha256);
+                document.section(SHARED, CriterionReader::page), sha256);
         document.reportUnasked();
         problems.throwIfAny();
         return code;

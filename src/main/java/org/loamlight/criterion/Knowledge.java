@@ -8,7 +8,7 @@ import java.util.Set;
 import java.util.TreeMap;
 
 /**
- * Everything that was compiled from rules/.
+ * Everything that was compiled from rules/. Maps may read a value when it is first asked for; to whoever asks they do not change.
  *
  * @param version    version of the tool it was built with
  * @param sha256     SHA-256 of the knowledge file, lower-case hexadecimal
@@ -16,15 +16,17 @@ import java.util.TreeMap;
  * @param profiles   by species id, in the order of their ids
  * @param sources    by id
  * @param limitRules names of the shared limit rules
+ * @param speciesNames for each species id the names keepers use, the common one first
  * @param codes      codes that were chosen beside the needs of the species; empty for none
  */
 public record Knowledge(String version, String sha256, Map<String, Criterion> criteria, Map<String, Profile> profiles,
-        Map<String, Source> sources, List<Caution> cautions, List<String> limitRules, List<Code> codes) {
+        Map<String, Source> sources, List<Caution> cautions, List<String> limitRules,
+        Map<String, List<String>> speciesNames, List<Code> codes) {
 
-    /** Without any code. */
-    public Knowledge(String version, String sha256, Map<String, Criterion> criteria, Map<String, Profile> profiles, Map<String, Source> sources,
-            List<Caution> cautions, List<String> limitRules) {
-        this(version, sha256, criteria, profiles, sources, cautions, limitRules, List.of());
+    /** Knowledge whose species are called as their profiles say. */
+    public Knowledge(String version, String sha256, Map<String, Criterion> criteria, Map<String, Profile> profiles,
+            Map<String, Source> sources, List<Caution> cautions, List<String> limitRules) {
+        this(version, sha256, criteria, profiles, sources, cautions, limitRules, names(profiles), List.of());
     }
 
     /**
@@ -36,8 +38,7 @@ public record Knowledge(String version, String sha256, Map<String, Criterion> cr
         return chosen.isEmpty() ? this : new CodeCriteria(this, species).with(chosen);
     }
 
-    /** For each species id the names keepers use, the common one first. */
-    public Map<String, List<String>> speciesNames() {
+    private static Map<String, List<String>> names(Map<String, Profile> profiles) {
         Map<String, List<String>> names = new TreeMap<>();
         profiles.forEach((id, profile) -> names.put(id, profile.names()));
         return names;

@@ -19,7 +19,11 @@ public record Profile(Species species, List<String> also, String note, Map<Strin
 
     /** Every name keepers use for the species, the common one first, then the scientific one. */
     public List<String> names() {
-        return Stream.concat(Stream.of(species.english(), species.latin()), also.stream()).toList();
+        return names(species.english(), species.latin(), also);
+    }
+
+    static List<String> names(String english, String latin, List<String> also) {
+        return Stream.concat(Stream.of(english, latin), also.stream()).toList();
     }
 
     /** The same with further limits. */
