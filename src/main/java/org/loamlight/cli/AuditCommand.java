@@ -9,6 +9,7 @@ import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import org.loamlight.criterion.Knowledge;
 import org.loamlight.criterion.KnowledgeReader;
 import org.loamlight.evaluation.Audit;
@@ -29,14 +30,16 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code loamlight audit}: the main job. */
-@Command(name = "audit", description = "Holds a described setup against what its animals need and says what to do first.",
+@Command(name = AuditCommand.NAME, description = "Holds a described setup against what its animals need and says what to do first.",
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {"0:nothing at or above --fail-on", "1:something not right, not known or not decided at or above --fail-on",
             "2:wrong usage or input; output that cannot be written", "3:a defect of the program"})
 final class AuditCommand implements Callable<Integer> {
+    static final String NAME = "audit";
     private static final String TO_STDOUT = "-";
 
     private final Surroundings surroundings;
+    private final Supplier<RuleBase.Unchecked> rules;
 
     @Parameters(paramLabel = "SETUP", description = "The setup file (JSON).")
     private String setupFile;
@@ -61,8 +64,15 @@ final class AuditCommand implements Callable<Integer> {
     @Mixin
     private final CodesOption codes = new CodesOption();
 
-    AuditCommand(Surroundings surroundings) {
+    /** @param rules loads them, or waits for them when they are loaded beside */
+    AuditCommand(Surroundings surroundings, Supplier<RuleBase.Unchecked> rules) {
         this.surroundings = surroundings;
+        this.rules = rules;
+    }
+
+    /** Whether a command line, not yet parsed, asks for an audit. */
+    static boolean isAskedFor(String... arguments) {
+        return arguments.length > 0 && arguments[0].equals(NAME);
     }
 
     /** Whether a command line, not yet parsed, seems to ask for a workbook. */
@@ -77,7 +87,7 @@ final class AuditCommand implements Callable<Integer> {
         Knowledge knowledge = KnowledgeReader.builtIn();
         Setup setup = SetupReader.read(input.name(), input.bytes(), knowledge.speciesNames());
         Knowledge chosen = knowledge.withCodes(codes.chosen(), setup.species());
-        Audit audit = new Auditor(chosen, RuleBase.load(knowledge)).audit(setup, day(setup));
+        Audit audit = new Auditor(chosen, () -> rules.get().checked(knowledge)).audit(setup, day(setup));
         Ranking ranking = Ranking.of(audit.findings());
         deliver(audit, ranking, input, targets);
         return failOn.exitCode(ranking.open());

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.kie.api.runtime.ClassObjectFilter;
 import org.kie.api.runtime.KieSession;
@@ -23,6 +24,7 @@ import org.loamlight.finding.Missing;
 import org.loamlight.finding.Pair;
 import org.loamlight.finding.Voided;
 import org.loamlight.quantity.Quantity;
+import org.loamlight.setup.Animal;
 import org.loamlight.setup.Setup;
 
 /** Audits setups. One instance serves all threads. */
@@ -31,15 +33,24 @@ public final class Auditor {
     private static final int MOST_FIRINGS = 200_000;
 
     private final Knowledge knowledge;
-    private final RuleBase rules;
+    private final Supplier<RuleBase> rules;
     private final AgendaFilter fires;
 
     public Auditor(Knowledge knowledge, RuleBase rules) {
+        this(knowledge, () -> rules);
+    }
+
+    /** @param rules asked for the rules in each audit after its quantities were computed, so that they can be loaded meanwhile */
+    public Auditor(Knowledge knowledge, Supplier<RuleBase> rules) {
         this(knowledge, rules, match -> true);
     }
 
     /** @param fires which matches fire; tests switch rules off with it to see whether anything notices */
     Auditor(Knowledge knowledge, RuleBase rules, AgendaFilter fires) {
+        this(knowledge, () -> rules, fires);
+    }
+
+    private Auditor(Knowledge knowledge, Supplier<RuleBase> rules, AgendaFilter fires) {
         this.knowledge = knowledge;
         this.rules = rules;
         this.fires = fires;
@@ -80,7 +91,7 @@ public final class Auditor {
     }
 
     private Statements evaluate(Setup setup, List<Quantity> quantities, List<Pairs.Listed> listed) {
-        KieSession session = rules.session();
+        KieSession session = rules.get().session();
         try {
             facts(setup, quantities, listed).forEach(session::insert);
             if (session.fireAllRules(fires, MOST_FIRINGS) >= MOST_FIRINGS) {
@@ -109,7 +120,7 @@ public final class Auditor {
                 setup.household(), setup.monitoring(), setup.season(), setup.quarantine())).forEach(facts::addAll);
         setup.substrate().ifPresent(facts::add);
         setup.water().ifPresent(facts::add);
-        setup.animals().stream().map(animal -> knowledge.profile(animal.species()).species()).distinct().forEach(facts::add);
+        setup.animals().stream().map(Animal::species).distinct().map(species -> knowledge.profile(species).species()).forEach(facts::add);
         return facts;
     }
 

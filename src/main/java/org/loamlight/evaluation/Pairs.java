@@ -12,6 +12,7 @@ import org.loamlight.criterion.LimitResolver;
 import org.loamlight.criterion.Profile;
 import org.loamlight.criterion.Resolution;
 import org.loamlight.finding.Pair;
+import org.loamlight.setup.Animal;
 import org.loamlight.setup.Setup;
 import org.loamlight.setup.Subject;
 import org.loamlight.setup.SubjectKind;
@@ -111,7 +112,7 @@ final class Pairs {
     private List<Profile> profiles(Subject subject) {
         return setup.animals().stream()
                 .filter(animal -> subject.kind() != SubjectKind.ANIMAL || animal.name().equals(subject.name()))
-                .map(animal -> knowledge.profile(animal.species())).distinct().toList();
+                .map(Animal::species).distinct().map(knowledge::profile).toList();
     }
 
     /** Whether a pair's own questions are answered; the paths that are not. */

@@ -33,10 +33,35 @@ public final class RuleBase {
      * @throws AuditFailure when they are absent or are not exactly the rules of the catalogue, naming the difference
      */
     public static RuleBase load(Knowledge knowledge) {
+        return loadUnchecked().checked(knowledge);
+    }
+
+    /**
+     * Loads the compiled rules, which can be done beside reading the knowledge.
+     *
+     * @throws AuditFailure when they are absent
+     */
+    public static Unchecked loadUnchecked() {
         List<Model> models = modelClasses().stream().map(RuleBase::model).toList();
         KieBase base = KieBaseBuilder.createKieBaseFromModel(models);
-        requireSame(ruleNames(knowledge), ruleNames(base));
-        return new RuleBase(base);
+        return new Unchecked(base, ruleNames(base));
+    }
+
+    /** Rules that nobody has held against the catalogue yet: nothing can be audited with them. */
+    public static final class Unchecked {
+        private final KieBase base;
+        private final Set<String> names;
+
+        private Unchecked(KieBase base, Set<String> names) {
+            this.base = base;
+            this.names = names;
+        }
+
+        /** @throws AuditFailure when they are not exactly the rules of the catalogue, naming the difference */
+        public RuleBase checked(Knowledge knowledge) {
+            requireSame(ruleNames(knowledge), names);
+            return new RuleBase(base);
+        }
     }
 
     KieSession session() {

@@ -55,6 +55,24 @@ class MainTest {
         assertEquals(expected, run("audit", setup, "--fail-on", failOn).code);
     }
 
+    /** Only the subcommand that is called is made: by the name under which the help knows it. */
+    @ParameterizedTest
+    @ValueSource(strings = {"audit", "check", "explain", "species", "criteria", "prepare"})
+    void each_subcommand_is_known_by_its_name(String name) {
+        Run run = run(name, "--no-such-option");
+        assertEquals(ExitCode.USAGE, run.code, run.err);
+        assertTrue(run.err.endsWith("Try: loamlight help " + name + "\n"), run.err);
+        assertTrue(run("help", name).out.startsWith("Usage: loamlight " + name), name);
+    }
+
+    @Test
+    void help_and_completion_know_every_subcommand() {
+        for (String name : List.of("audit", "check", "explain", "species", "criteria")) {
+            assertTrue(run("help").out.contains("\n  " + name), name);
+            assertTrue(run("generate-completion").out.contains("loamlight_" + name), name);
+        }
+    }
+
     @Test
     void an_audit_prints_the_report_and_leaves_the_workbook() throws IOException {
         Path workbook = folder.resolve("checklist.xlsx");

@@ -1,6 +1,7 @@
 package org.loamlight.evaluation;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -30,6 +31,7 @@ import org.loamlight.finding.Result;
 import org.loamlight.ranking.Conclusion;
 import org.loamlight.ranking.Ranking;
 import org.loamlight.setup.ProblemsFound;
+import org.loamlight.setup.Setup;
 
 class AuditorTest {
     private static final String BARE = "{\"format\": 1, \"animals\": [{\"name\": \"Marl\", \"species\": \"lampropeltis-californiae\"}]}";
@@ -107,6 +109,17 @@ class AuditorTest {
                 profile.habits(), profile.limits().stream().filter(limit -> !limit.criterion().equals("space.length")).toList(), List.of())));
         assertEquals(Result.NOT_APPLICABLE, finding.result());
         assertEquals("not-applicable.no-limit", finding.reason());
+    }
+
+    @Test
+    void rules_that_are_not_those_of_the_catalogue_end_the_audit_that_waits_for_them() throws IOException, ProblemsFound {
+        Setup setup = BuiltIn.setup(example("calibration.json"));
+        Auditor auditor = new Auditor(BuiltIn.KNOWLEDGE, () -> {
+            throw new AuditFailure("The compiled rules are not those of the catalogue");
+        });
+        assertThrows(AuditFailure.class, () -> auditor.audit(setup, BuiltIn.ON));
+        assertEquals(new Auditor(BuiltIn.KNOWLEDGE, BuiltIn.RULES).audit(setup, BuiltIn.ON),
+                new Auditor(BuiltIn.KNOWLEDGE, () -> BuiltIn.RULES).audit(setup, BuiltIn.ON));
     }
 
     @Test

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.loamlight.criterion.Knowledge;
 
 class RuleBaseTest {
 
@@ -16,6 +17,17 @@ class RuleBaseTest {
         String message = assertThrows(AuditFailure.class,
                 () -> RuleBase.requireSame(Set.of("a.one", "b.two"), Set.of("b.two", "c.three"))).getMessage();
         assertTrue(message.contains("not compiled: a.one") && message.contains("not in the catalogue: c.three"), message);
+    }
+
+    @Test
+    void rules_loaded_beside_are_held_against_the_catalogue_before_anything_is_audited() {
+        Knowledge built = BuiltIn.KNOWLEDGE;
+        Knowledge other = new Knowledge(built.version(), built.sha256(), built.criteria(), built.profiles(), built.sources(),
+                built.cautions(), List.of("no such rule"));
+        RuleBase.Unchecked unchecked = RuleBase.loadUnchecked();
+        String message = assertThrows(AuditFailure.class, () -> unchecked.checked(other)).getMessage();
+        assertTrue(message.contains("not compiled: no such rule") && message.contains("not in the catalogue: limits held"), message);
+        assertDoesNotThrow(() -> unchecked.checked(built));
     }
 
     @Test
