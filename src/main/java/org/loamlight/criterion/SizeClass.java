@@ -21,7 +21,7 @@ public record SizeClass(double smallest, boolean smallestIncluded, double larges
     }
 
     public boolean isAny() {
-        return equals(ANY);
+        return smallest == Double.NEGATIVE_INFINITY && largest == Double.POSITIVE_INFINITY;
     }
 
     /** Whether a known length (cm) belongs to it. */

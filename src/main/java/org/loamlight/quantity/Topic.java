@@ -2,7 +2,9 @@ package org.loamlight.quantity;
 
 import java.util.Arrays;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** What a quantity is about. Each topic has exactly one unit in which quantities and limits of it are compared. */
 public enum Topic {
@@ -145,6 +147,8 @@ public enum Topic {
     NIGHT_DROP(Unit.KELVIN_STEP, Unit.KELVIN_STEP),
     WINTER_REST_LENGTH(Unit.DAY, Unit.DAY);
 
+    private static final Map<String, Topic> BY_ID = Arrays.stream(values()).collect(Collectors.toMap(Topic::id, topic -> topic));
+
     private final Unit unit;
     private final Unit unitInUs;
 
@@ -170,6 +174,6 @@ public enum Topic {
 
     /** Finds a topic by its {@link #id()}; empty when there is none. */
     public static Optional<Topic> named(String id) {
-        return Arrays.stream(values()).filter(topic -> topic.id().equals(id)).findFirst();
+        return Optional.ofNullable(BY_ID.get(id));
     }
 }

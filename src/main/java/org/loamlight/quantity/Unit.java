@@ -2,8 +2,9 @@ package org.loamlight.quantity;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
-import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -56,6 +57,9 @@ public enum Unit {
     private static final BigDecimal FREEZING_POINT_FAHRENHEIT = BigDecimal.valueOf(32);
     private static final MathContext DIGITS = MathContext.DECIMAL128;
 
+    /** The first unit of each spelling in the order of declaration. */
+    private static final Map<String, Unit> BY_SPELLING = bySpelling();
+
     private final Dimension dimension;
     private final BigDecimal numerator;
     private final BigDecimal denominator;
@@ -96,9 +100,17 @@ public enum Unit {
         return Stream.concat(Stream.of(symbol), spellings.stream()).distinct().toList();
     }
 
+    private static Map<String, Unit> bySpelling() {
+        Map<String, Unit> units = new HashMap<>();
+        for (Unit unit : values()) {
+            unit.spellings().forEach(spelling -> units.putIfAbsent(spelling, unit));
+        }
+        return units;
+    }
+
     /** Finds the unit a keeper wrote; empty when no unit is spelt like that. Upper and lower case are told apart. */
     public static Optional<Unit> spelt(String text) {
-        return Arrays.stream(values()).filter(unit -> unit.spellings().contains(text)).findFirst();
+        return Optional.ofNullable(BY_SPELLING.get(text));
     }
 
     /** Converts a value of this unit, temperatures through their offset. Exact but for the final rounding to a double. */

@@ -3,6 +3,7 @@ package org.loamlight.ranking;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -87,24 +88,24 @@ public record Ranking(List<Finding> toDo, List<Finding> toFindOut, List<Finding>
         List<Finding> sorted = findings.stream().filter(wanted).sorted(order).toList();
         Map<Pair, Finding> here = new HashMap<>();
         sorted.forEach(finding -> here.put(finding.pair(), finding));
-        Set<Finding> placed = new LinkedHashSet<>();
+        Map<Pair, Finding> placed = new LinkedHashMap<>();
         sorted.forEach(finding -> place(finding, here, placed));
-        return new ArrayList<>(placed);
+        return new ArrayList<>(placed.values());
     }
 
     /** First the causes that stand in the same list, then the finding itself, so that each cause comes directly before its effect. */
-    private static void place(Finding finding, Map<Pair, Finding> here, Set<Finding> placed) {
-        if (placed.contains(finding)) {
+    private static void place(Finding finding, Map<Pair, Finding> here, Map<Pair, Finding> placed) {
+        if (placed.containsKey(finding.pair())) {
             return;
         }
         finding.explainedBy().stream().map(here::get).filter(cause -> cause != null).forEach(cause -> place(cause, here, placed));
-        placed.add(finding);
+        placed.put(finding.pair(), finding);
         finding.explains().stream().map(here::get).filter(effect -> effect != null && causesPlaced(effect, here, placed))
                 .forEach(effect -> place(effect, here, placed));
     }
 
-    private static boolean causesPlaced(Finding effect, Map<Pair, Finding> here, Set<Finding> placed) {
-        return effect.explainedBy().stream().map(here::get).allMatch(cause -> cause == null || placed.contains(cause));
+    private static boolean causesPlaced(Finding effect, Map<Pair, Finding> here, Map<Pair, Finding> placed) {
+        return effect.explainedBy().stream().map(here::get).allMatch(cause -> cause == null || placed.containsKey(cause.pair()));
     }
 
     private static Conclusion conclusion(List<Finding> findings) {

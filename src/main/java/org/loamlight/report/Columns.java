@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * Wraps text to a number of columns. A letter of the wide scripts of East Asia takes two columns (Unicode Standard Annex 11),
@@ -20,9 +21,10 @@ final class Columns {
     private static final int LAST_FULL_WIDTH_FORM = 0xFF60;
     private static final int FIRST_PICTURE = 0x1F000;
     /** Formatting signs that turn the direction of what follows: a name must not reorder the rest of its line. */
-    private static final String TURNS_DIRECTION = "[\\u061C\\u200E\\u200F\\u202A-\\u202E\\u2066-\\u2069]";
+    private static final Pattern TURNS_DIRECTION = Pattern.compile("[\\u061C\\u200E\\u200F\\u202A-\\u202E\\u2066-\\u2069]");
+    private static final Pattern SPACES = Pattern.compile("[\\p{Z}\\s]+");
     private static final char KEPT_SPACE = '\u00A0';
-    private static final String NUMBER_AND_UNIT = "(?<=\\d) (?=(?:°[CF]|mm|cm|m|in|ft|g|kg|oz|lb|W|%|days?)(?![\\p{L}\\d]))|(?<=±) (?=\\d)| (?=±)";
+    private static final Pattern NUMBER_AND_UNIT = Pattern.compile("(?<=\\d) (?=(?:°[CF]|mm|cm|m|in|ft|g|kg|oz|lb|W|%|days?)(?![\\p{L}\\d]))|(?<=±) (?=\\d)| (?=±)");
 
     private Columns() {
     }
@@ -55,8 +57,8 @@ final class Columns {
     }
 
     private static String[] words(String text) {
-        String plain = text.replaceAll(TURNS_DIRECTION, "").replaceAll("[\\p{Z}\\s]+", " ").strip();
-        return plain.replaceAll(NUMBER_AND_UNIT, String.valueOf(KEPT_SPACE)).split(" ");
+        String plain = SPACES.matcher(TURNS_DIRECTION.matcher(text).replaceAll("")).replaceAll(" ").strip();
+        return NUMBER_AND_UNIT.matcher(plain).replaceAll(String.valueOf(KEPT_SPACE)).split(" ");
     }
 
     private static void cutTo(int columns, StringBuilder line, List<String> lines) {

@@ -15,6 +15,9 @@ final class Quoted {
 
     /** The text without quotes: at most sixty characters, whatever would disturb the line as a question mark. */
     static String plain(String text) {
+        if (text.length() <= LONGEST && isAscii(text)) {
+            return text;
+        }
         StringBuilder shown = new StringBuilder();
         text.codePoints().limit(LONGEST).map(c -> isPrintable(c) && !turnsWriting(c) ? c : '?').forEach(shown::appendCodePoint);
         return text.codePointCount(0, text.length()) <= LONGEST ? shown.toString() : shown + "...";
@@ -22,8 +25,18 @@ final class Quoted {
 
     /** Whether every character can be printed and at least one of them leaves ink. */
     static boolean isPrintable(String text) {
-        return text.codePoints().allMatch(Quoted::isPrintable)
+        return isAscii(text) && !text.isBlank() || text.codePoints().allMatch(Quoted::isPrintable)
                 && text.codePoints().anyMatch(c -> !Character.isSpaceChar(c) && Character.getType(c) != Character.FORMAT);
+    }
+
+    /** Whether there is nothing but the printable characters of ASCII, of which nearly all texts are made. */
+    private static boolean isAscii(String text) {
+        for (int at = 0; at < text.length(); at++) {
+            if (text.charAt(at) < ' ' || text.charAt(at) > '~') {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Controls, halves of surrogate pairs, line separators and noncharacters are not. */

@@ -18,7 +18,20 @@ final class SourceText {
 
     SourceText(String text) {
         this.text = text;
-        this.lineStarts = IntStream.concat(IntStream.of(0), IntStream.rangeClosed(1, text.length()).filter(this::startsLine)).toArray();
+        this.lineStarts = lineStarts();
+    }
+
+    /** A plain loop: it goes over every character of every file before anything is compiled. */
+    private int[] lineStarts() {
+        int[] starts = new int[16];
+        int lines = 1;
+        for (int offset = 1; offset <= text.length(); offset++) {
+            if (startsLine(offset)) {
+                starts = lines == starts.length ? Arrays.copyOf(starts, 2 * lines) : starts;
+                starts[lines++] = offset;
+            }
+        }
+        return Arrays.copyOf(starts, lines);
     }
 
     /** A line ends with a line feed, a carriage return, or both. */

@@ -23,7 +23,12 @@ public final class Words {
     /** The constant for a word; empty when there is none. UNKNOWN is never a word: leave out the member or say "not looked". */
     public static <E extends Enum<E>> Optional<E> find(String word, Class<E> type) {
         String name = word.strip().toUpperCase(Locale.ROOT).replace(' ', '_').replace('-', '_');
-        return Arrays.stream(type.getEnumConstants()).filter(e -> e.name().equals(name) && !name.equals(UNKNOWN)).findFirst();
+        for (E constant : type.getEnumConstants()) {
+            if (constant.name().equals(name) && !name.equals(UNKNOWN)) {
+                return Optional.of(constant);
+            }
+        }
+        return Optional.empty();
     }
 
     /** All words of a type, as a list for a message: "yes, no". */
