@@ -12,6 +12,7 @@ import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import org.loamlight.criterion.Knowledge;
 import org.loamlight.criterion.KnowledgeReader;
+import org.loamlight.criterion.Waivers;
 import org.loamlight.evaluation.Audit;
 import org.loamlight.evaluation.Auditor;
 import org.loamlight.evaluation.RuleBase;
@@ -64,6 +65,9 @@ final class AuditCommand implements Callable<Integer> {
     @Mixin
     private final CodesOption codes = new CodesOption();
 
+    @Mixin
+    private final HouseOptions house = new HouseOptions();
+
     /** @param rules loads them, or waits for them when they are loaded beside */
     AuditCommand(Surroundings surroundings, Supplier<RuleBase.Unchecked> rules) {
         this.surroundings = surroundings;
@@ -86,9 +90,10 @@ final class AuditCommand implements Callable<Integer> {
         InputFile input = InputFile.read(setupFile);
         Knowledge knowledge = KnowledgeReader.builtIn();
         Setup setup = SetupReader.read(input.name(), input.bytes(), knowledge.speciesNames());
-        Knowledge chosen = knowledge.withCodes(codes.chosen(), setup.species());
-        Audit audit = new Auditor(chosen, () -> rules.get().checked(knowledge)).audit(setup, day(setup));
-        Ranking ranking = Ranking.of(audit.findings());
+        Knowledge chosen = house.beside(knowledge).withCodes(codes.chosen(), setup.species());
+        Waivers waivers = house.waivers(chosen);
+        Audit audit = new Auditor(chosen, () -> rules.get().checked(knowledge)).audit(setup, day(setup)).with(waivers);
+        Ranking ranking = Ranking.of(audit.findings(), audit.waived().inForce().keySet());
         deliver(audit, ranking, input, targets);
         return failOn.exitCode(ranking.open());
     }

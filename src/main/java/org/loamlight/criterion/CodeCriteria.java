@@ -33,7 +33,7 @@ final class CodeCriteria {
             });
         }
         return new Knowledge(plain.version(), plain.sha256(), criteria, profiles(limits), plain.sources(), plain.cautions(), plain.limitRules(),
-                plain.speciesNames(), codes);
+                plain.speciesNames(), codes, plain.house());
     }
 
     private Map<String, Profile> profiles(Map<String, List<Limit>> limits) {

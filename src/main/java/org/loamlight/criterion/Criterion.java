@@ -35,6 +35,12 @@ public record Criterion(String id, String title, Need need, Grade grade, Map<Str
         return !quantities.isEmpty() && !heldByRule && !informs;
     }
 
+    /** The same with another grade of its own. */
+    Criterion graded(Grade other) {
+        return new Criterion(id, title, need, other, grades, subject, appliesWhen, purposes, needs, reads, quantities, heldByRule, informs, decision, citations,
+                cautions, since, page, rules);
+    }
+
     /** Whether it is what a code asks, and not what the species needs. */
     public boolean isOfCode() {
         return id.startsWith("code.");

@@ -18,15 +18,16 @@ import java.util.TreeMap;
  * @param limitRules names of the shared limit rules
  * @param speciesNames for each species id the names keepers use, the common one first
  * @param codes      codes that were chosen beside the needs of the species; empty for none
+ * @param house      rules of a house; empty for none
  */
 public record Knowledge(String version, String sha256, Map<String, Criterion> criteria, Map<String, Profile> profiles,
         Map<String, Source> sources, List<Caution> cautions, List<String> limitRules,
-        Map<String, List<String>> speciesNames, List<Code> codes) {
+        Map<String, List<String>> speciesNames, List<Code> codes, Optional<HouseRules> house) {
 
     /** Knowledge whose species are called as their profiles say. */
     public Knowledge(String version, String sha256, Map<String, Criterion> criteria, Map<String, Profile> profiles,
             Map<String, Source> sources, List<Caution> cautions, List<String> limitRules) {
-        this(version, sha256, criteria, profiles, sources, cautions, limitRules, names(profiles), List.of());
+        this(version, sha256, criteria, profiles, sources, cautions, limitRules, names(profiles), List.of(), Optional.empty());
     }
 
     /**
@@ -36,6 +37,11 @@ public record Knowledge(String version, String sha256, Map<String, Criterion> cr
      */
     public Knowledge withCodes(List<Code> chosen, Set<String> species) {
         return chosen.isEmpty() ? this : new CodeCriteria(this, species).with(chosen);
+    }
+
+    /** The same with the rules of a house beside the needs of the species; codes are added after them. */
+    public Knowledge withHouse(HouseRules rules) {
+        return new HouseCriteria(this).with(rules);
     }
 
     private static Map<String, List<String>> names(Map<String, Profile> profiles) {

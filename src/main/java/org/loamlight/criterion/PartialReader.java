@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Function;
@@ -31,7 +32,7 @@ final class PartialReader {
         Map<String, Once<Profile>> profiles = profiles(names);
         return part("the head", lines.head(), head -> new Knowledge(KnowledgeReader.version(head), sha256, criteria,
                 new OnDemand<>(Once.of(profiles)), new OnDemand<>(Once.by(this::sources)), KnowledgeReader.cautions(head),
-                KnowledgeReader.limitRules(head), Collections.unmodifiableMap(names), List.of()));
+                KnowledgeReader.limitRules(head), Collections.unmodifiableMap(names), List.of(), Optional.empty()));
     }
 
     private Map<String, Criterion> criteria() {

@@ -22,9 +22,10 @@ import org.loamlight.finding.Result;
  * @param toFindOut     no evidence and undecided, in the same order
  * @param right         conformities, by id and subject
  * @param notApplicable what does not apply, by id and subject
+ * @param waived        open findings somebody gave leave for, in the order in which they hurt; they count for nothing else
  */
 public record Ranking(List<Finding> toDo, List<Finding> toFindOut, List<Finding> right, List<Finding> notApplicable,
-        Conclusion conclusion) {
+        List<Finding> waived, Conclusion conclusion) {
 
     private static final double FOUR_DIGITS = 10_000;
 
@@ -34,11 +35,23 @@ public record Ranking(List<Finding> toDo, List<Finding> toFindOut, List<Finding>
      * @throws IllegalArgumentException when findings explain each other in a circle, which is a defect of the rules
      */
     public static Ranking of(List<Finding> findings) {
+        return of(findings, Set.of());
+    }
+
+    /**
+     * Ranks the findings of one audit, those apart that somebody gave leave for.
+     *
+     * @param leave pairs of open findings that are waived
+     * @throws IllegalArgumentException when findings explain each other in a circle, which is a defect of the rules
+     */
+    public static Ranking of(List<Finding> findings, Set<Pair> leave) {
         Map<Pair, Grade> effective = effectiveGrades(findings);
         Comparator<Finding> order = order(effective);
-        return new Ranking(ordered(findings, finding -> finding.result() == Result.NONCONFORMITY, order),
-                ordered(findings, finding -> finding.isOpen() && finding.result() != Result.NONCONFORMITY, order),
-                byName(findings, Result.CONFORMITY), byName(findings, Result.NOT_APPLICABLE), conclusion(findings));
+        List<Finding> counting = findings.stream().filter(finding -> !leave.contains(finding.pair())).toList();
+        return new Ranking(ordered(counting, finding -> finding.result() == Result.NONCONFORMITY, order),
+                ordered(counting, finding -> finding.isOpen() && finding.result() != Result.NONCONFORMITY, order),
+                byName(counting, Result.CONFORMITY), byName(counting, Result.NOT_APPLICABLE),
+                ordered(findings, finding -> leave.contains(finding.pair()), order), conclusion(counting));
     }
 
     private static Comparator<Finding> order(Map<Pair, Grade> effective) {

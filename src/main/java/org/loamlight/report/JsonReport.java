@@ -14,8 +14,11 @@ import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.loamlight.criterion.HouseRules;
 import org.loamlight.criterion.ResolvedLimit;
+import org.loamlight.criterion.Waiver;
 import org.loamlight.evaluation.Audit;
+import org.loamlight.evaluation.WaivedFindings;
 import org.loamlight.finding.Finding;
 import org.loamlight.finding.Held;
 import org.loamlight.finding.Pair;
@@ -82,7 +85,9 @@ public final class JsonReport {
         json.writeObjectFieldStart("input");
         json.writeStringField("sha256", inputSha256);
         json.writeEndObject();
+        house();
         findings(ranking);
+        unusedWaivers();
         json.writeArrayFieldStart("quantities");
         for (Quantity quantity : audit.quantities()) {
             quantity(quantity);
@@ -93,7 +98,7 @@ public final class JsonReport {
 
     private void findings(Ranking ranking) throws IOException {
         json.writeArrayFieldStart("findings");
-        List<List<Finding>> parts = List.of(ranking.toDo(), ranking.toFindOut(), ranking.right(), ranking.notApplicable());
+        List<List<Finding>> parts = List.of(ranking.toDo(), ranking.toFindOut(), ranking.waived(), ranking.right(), ranking.notApplicable());
         for (Finding finding : parts.stream().flatMap(List::stream).toList()) {
             finding(finding);
         }
@@ -115,7 +120,40 @@ public final class JsonReport {
         texts("voided", finding.voided().stream().map(voided -> voided.quantity().source()).distinct());
         textUnlessEmpty("reason", wording.reason(finding));
         textUnlessEmpty("correct", wording.correction(finding));
+        waiver(finding);
         json.writeEndObject();
+    }
+
+    private void waiver(Finding finding) throws IOException {
+        WaivedFindings waived = audit.waived();
+        Waiver waiver = waived.inForce().getOrDefault(finding.pair(), waived.expired().get(finding.pair()));
+        if (waiver != null) {
+            json.writeObjectFieldStart("waiver");
+            json.writeBooleanField("holds", waived.inForce().containsKey(finding.pair()));
+            json.writeStringField("reason", waiver.reason());
+            json.writeStringField("grantedBy", waiver.grantedBy());
+            json.writeStringField("until", waiver.until().toString());
+            json.writeEndObject();
+        }
+    }
+
+    private void unusedWaivers() throws IOException {
+        if (!audit.waived().unused().isEmpty()) {
+            texts("unusedWaivers", audit.waived().unused().stream().map(Waiver::criterion));
+        }
+    }
+
+    private void house() throws IOException {
+        if (audit.knowledge().house().isPresent()) {
+            HouseRules house = audit.knowledge().house().get();
+            json.writeObjectFieldStart("house");
+            json.writeStringField("title", house.title());
+            json.writeStringField("issuer", house.issuer());
+            json.writeStringField("date", house.date().toString());
+            json.writeStringField("sha256", house.sha256());
+            texts("loosened", house.loosened(audit.knowledge()).stream().map(HouseRules.Loosened::criterion));
+            json.writeEndObject();
+        }
     }
 
     private void evidence(Finding finding) throws IOException {

@@ -26,6 +26,7 @@ import org.loamlight.setup.Enclosure;
 import org.loamlight.setup.Measure;
 import org.loamlight.setup.Subject;
 import org.loamlight.setup.Words;
+import org.loamlight.wording.HouseWording;
 import org.loamlight.wording.Wording;
 
 /** The report for a terminal: UTF-8 text of at most 80 columns that reads without colour. */
@@ -39,6 +40,7 @@ public final class TextReport {
     private final Ranking ranking;
     private final Wording wording;
     private final List<Finding> toAsk;
+    private final HouseWording house;
     private final Lines lines = new Lines();
     private final Map<Pair, Integer> numbers = new HashMap<>();
     private final Map<List<String>, Integer> firstWithSources = new HashMap<>();
@@ -47,6 +49,7 @@ public final class TextReport {
         this.audit = audit;
         this.ranking = ranking;
         this.wording = wording;
+        this.house = new HouseWording(audit.knowledge(), wording);
         this.toAsk = ranking.toAsk();
         Stream.of(ranking.toDo(), toAsk).flatMap(List::stream).forEach(finding -> numbers.put(finding.pair(), numbers.size() + 1));
     }
@@ -61,6 +64,7 @@ public final class TextReport {
         toDo();
         toFindOut();
         codes();
+        new HouseSection(audit, ranking, wording, lines).write();
         right();
         workedOut();
         notApplicable();
@@ -170,6 +174,7 @@ public final class TextReport {
         String causes = numbered(finding.explainedBy());
         lines.labelled(INDENT, say("because"), causes.isEmpty() ? "" : say("because.of", causes));
         lines.labelled(INDENT, say("where"), wording.subject(finding.subject()));
+        Optional.ofNullable(audit.waived().expired().get(finding.pair())).ifPresent(waiver -> lines.labelled(INDENT, say("waived.by"), house.ranOut(waiver)));
     }
 
     private void end(Finding finding) {

@@ -39,6 +39,7 @@ final class Summary {
         summary.conclusion();
         summary.about();
         summary.first();
+        new House(contents).rows().forEach(summary.rows::add);
         summary.wording.cautions(summary.ranking, summary.audit).forEach(caution -> summary.say("Caution", caution));
         summary.howToUse();
         summary.say("Knowledge", "version " + summary.audit.knowledge().version() + ", SHA-256 " + summary.audit.knowledge().sha256());
@@ -53,7 +54,8 @@ final class Summary {
     private void conclusion() {
         say("Conclusion", Contents.capitalized(wording.conclusion(ranking, audit)) + ". " + wording.conclusionExplained(ranking, audit));
         say("Points looked at", "to put right: " + ranking.toDo().size() + ", to find out: " + ranking.toFindOut().size() + ", right: "
-                + ranking.right().size() + ", does not apply: " + ranking.notApplicable().size());
+                + ranking.right().size() + ", does not apply: " + ranking.notApplicable().size()
+                + (ranking.waived().isEmpty() ? "" : ", waived: " + ranking.waived().size()));
     }
 
     private void about() {
