@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;
+import org.loamlight.quantity.Topic;
 import org.loamlight.setup.JsonFile;
 import org.loamlight.setup.JsonValue;
 import org.loamlight.setup.Problems;
@@ -84,7 +85,7 @@ public final class HouseRulesReader {
         Limit made = LimitReader.limit(limit, id, citation(limit));
         Set<String> species = species(limit);
         Criterion criterion = knowledge.criteria().get(id);
-        if (criterion != null && !criterion.quantities().contains(made.topic())) {
+        if (criterion != null && Topic.named(limit.text("topic")).isPresent() && !criterion.quantities().contains(made.topic())) {
             limit.problem("topic", "\"" + id + "\" is not about " + made.topic().id(), criterion.quantities().isEmpty() ? "it is judged by its rules and takes no limit"
                     : "it is about " + String.join(", ", criterion.quantities().stream().map(topic -> topic.id()).toList()));
         }

@@ -31,7 +31,11 @@ final class LimitReader {
 
     /** A limit whose criterion and citation are told elsewhere. */
     static Limit limit(Section limit, String criterion, Citation citation) {
-        Topic topic = topic(limit);
+        Optional<Topic> named = topic(limit);
+        if (named.isEmpty()) {
+            return unread(limit, criterion, citation);
+        }
+        Topic topic = named.get();
         Optional<Bound> atLeast = bound(limit, "at-least", topic.unit());
         Optional<Bound> atMost = bound(limit, "at-most", topic.unit());
         if (!limit.isAnswered("at-least") && !limit.isAnswered("at-most")) {
@@ -68,13 +72,20 @@ final class LimitReader {
                 && low.power() == high.power() && low.factor().compareTo(high.factor()) > 0;
     }
 
-    private static Topic topic(Section limit) {
+    /** Without its topic nothing in a limit can be judged; one problem is enough. */
+    private static Limit unread(Section limit, String criterion, Citation citation) {
+        limit.keys().forEach(limit::member);
+        return new Limit(criterion, Topic.INSIDE_LENGTH, Zone.ENCLOSURE, Where.EVERYWHERE, Optional.empty(), Optional.empty(), Scope.ALL, Increment.NONE,
+                Optional.empty(), Optional.empty(), citation, true, "");
+    }
+
+    private static Optional<Topic> topic(Section limit) {
         String id = limit.requiredText("topic", "name what is limited");
         Optional<Topic> topic = Topic.named(id);
         if (topic.isEmpty() && !id.isEmpty()) {
             limit.problem("topic", "the topic \"" + id + "\" is not known", "see Topic for those that are");
         }
-        return topic.orElse(Topic.INSIDE_LENGTH);
+        return topic;
     }
 
     private static Zone zone(Section limit) {

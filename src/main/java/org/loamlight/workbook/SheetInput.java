@@ -35,8 +35,8 @@ import org.loamlight.setup.Problems;
  * object, a header names a member. Every value knows its sheet and cell. Only text, numbers and dates count; formulas are refused.
  */
 public final class SheetInput {
-    /** What a whole workbook may unpack to; some 10,000 rows of rules take a tenth of it. */
-    private static final long MOST_UNPACKED_BYTES = 20_000_000;
+    /** What a whole workbook may unpack to; 10,000 rows of rules take half of it, and reading takes some fifteen times as much memory. */
+    private static final long MOST_UNPACKED_BYTES = 10_000_000;
     private static final int MOST_ROWS = 10_000;
     private static final int MOST_COLUMNS = 60;
     private static final int MOST_SHEETS = 20;
@@ -80,7 +80,8 @@ public final class SheetInput {
         try (XSSFWorkbook book = new XSSFWorkbook(new ByteArrayInputStream(bytes))) {
             sheets(book, sheets);
         } catch (IOException | POIXMLException | OpenXML4JRuntimeException | IllegalArgumentException | IllegalStateException e) {
-            add(whole, "it cannot be read as an Excel workbook", "open it in a spreadsheet program and save it again as .xlsx");
+            add(whole, "it cannot be read as an Excel workbook, or is too large: at most " + MOST_ROWS + " rows and " + MOST_UNPACKED_BYTES / 1_000_000 + " MB unpacked are read",
+                    "open it in a spreadsheet program, keep what is needed and save it again as .xlsx");
         }
         return new JsonValue.JsonObject(whole, document);
     }
@@ -111,7 +112,7 @@ public final class SheetInput {
             }
             return Optional.empty();
         } catch (IOException | IllegalArgumentException e) {
-            return Optional.of("it is no Excel workbook");
+            return Optional.empty(); // some programs write archives this stream cannot follow; the library, with its own limits, can
         }
     }
 
