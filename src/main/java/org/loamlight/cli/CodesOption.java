@@ -17,7 +17,8 @@ final class CodesOption {
     /** The chosen codes in the order given, each once; empty when none was asked for. */
     List<Code> chosen() throws Complaint {
         try {
-            return ids.isEmpty() ? List.of() : CodeReader.builtIn(ids.contains(ALL) ? CodeReader.ids() : ids);
+            List<String> wanted = ids.stream().map(String::strip).toList();
+            return wanted.isEmpty() ? List.of() : CodeReader.builtIn(wanted.contains(ALL) ? CodeReader.ids() : wanted);
         } catch (NoSuchElementException e) {
             throw new Complaint("--codes: " + e.getMessage());
         }

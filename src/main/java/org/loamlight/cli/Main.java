@@ -72,6 +72,7 @@ public final class Main {
         commands.put("explain", () -> new ExplainCommand(surroundings));
         commands.put("species", () -> new SpeciesCommand(surroundings));
         commands.put("criteria", () -> new CriteriaCommand(surroundings));
+        commands.put("codes", () -> new CodesCommand(surroundings));
         commands.put("prepare", () -> new PrepareCommand(surroundings));
         return commands;
     }

@@ -48,7 +48,8 @@ public final class CodeReader {
         Map<String, String> known = list();
         List<String> unknown = ids.stream().filter(id -> !known.containsKey(id)).distinct().toList();
         if (!unknown.isEmpty()) {
-            throw new NoSuchElementException("The code " + String.join(", ", unknown) + " is not known; known are " + String.join(", ", known.keySet()));
+            throw new NoSuchElementException("The code " + unknown.stream().map(id -> "\"" + id + "\"").collect(Collectors.joining(", ")) + " is not known; "
+                    + Words.hint(unknown.get(0), known.keySet()) + "Known are " + String.join(", ", known.keySet()));
         }
         return ids.stream().distinct().map(id -> builtIn(id, known.get(id))).toList();
     }

@@ -74,8 +74,17 @@ final class CodesSection {
         lines.paragraph(INDENT, words.agreement(row));
     }
 
+    /** A name that is too long for its column takes a line of its own. */
     private void named(String name, String text) {
-        lines.hanging(" ".repeat(INDENT) + Lines.padded(name, nameWidth), text);
+        boolean fits = Columns.width(name) < nameWidth;
+        if (!fits) {
+            lines.paragraph(INDENT, name);
+        }
+        lines.hanging(" ".repeat(INDENT) + Lines.padded(fits ? name : "", nameWidth), text);
+    }
+
+    private String at(ByCode by) {
+        return say("codes.at", by.code().name(), by.point().clause());
     }
 
     private void asked(ByCode by) {
@@ -83,14 +92,14 @@ final class CodesSection {
         named("", words.passage(by.citation()));
     }
 
-    /** What is not met stands out; where the finding has a number, it is told. */
+    /** What is not met stands out; where the finding has a number, it is told, unless it is of another thing the point asks. */
     private String resultWithNumber(ByCode by) {
         String result = words.result(by.asked().result());
         String shown = by.asked().result() == Result.NONCONFORMITY ? result.toUpperCase(Locale.ROOT) : result;
         String why = words.why(by);
         String told = why.isEmpty() ? shown : say("codes.why", shown, why);
         Integer number = numbers.get(by.asked().finding().pair());
-        return number == null ? told : say("codes.see", told, number);
+        return number == null || by.asked().result() == Result.CONFORMITY ? told : say("codes.see", told, number);
     }
 
     /** What the chosen codes ask of others only: a line each, so that nobody looks for it in vain. */
@@ -100,7 +109,7 @@ final class CodesSection {
             lines.gap().paragraph(0, say("codes.elsewhere"));
         }
         rows.forEach(row -> row.asked().stream().filter(by -> !by.isAsked()).forEach(by -> lines.hanging("- ",
-                say("codes.elsewhere.line", words.thing(row), by.code().name(), by.point().clause(), words.why(by)))));
+                say("codes.elsewhere.line", words.thing(row), at(by), words.why(by)))));
     }
 
     private void policies() {
@@ -109,7 +118,7 @@ final class CodesSection {
             lines.gap().paragraph(0, say("codes.policies"));
         }
         read.forEach(row -> row.asked().forEach(by -> by.otherwise().forEach(otherwise -> lines.hanging("- ",
-                say("codes.policies.line", words.thing(row), by.code().name(), by.point().clause(), words.required(by), words.otherwise(by, otherwise))))));
+                say("codes.policies.line", words.thing(row), at(by), words.required(by), words.otherwise(by, otherwise))))));
     }
 
     private void clauses() {

@@ -72,6 +72,16 @@ public final class Explanation {
                 + hint(species, knowledge.profiles().keySet()).orElseGet(() -> say("unknown.species", String.join(", ", knowledge.profiles().keySet())))));
     }
 
+    /**
+     * The id of a species.
+     *
+     * @param name its id, English, Latin or other name
+     * @throws NoSuchElementException saying what is known, when there is no such species
+     */
+    public String speciesId(String name) {
+        return profile(name).species().id();
+    }
+
     private String say(String key, Object... arguments) {
         return wording.sentence("page." + key, arguments);
     }

@@ -18,6 +18,7 @@ import org.loamlight.criterion.HouseRules;
 import org.loamlight.criterion.ResolvedLimit;
 import org.loamlight.criterion.Waiver;
 import org.loamlight.evaluation.Audit;
+import org.loamlight.evaluation.SideBySide;
 import org.loamlight.evaluation.WaivedFindings;
 import org.loamlight.finding.Finding;
 import org.loamlight.finding.Held;
@@ -93,6 +94,9 @@ public final class JsonReport {
             quantity(quantity);
         }
         json.writeEndArray();
+        if (!audit.knowledge().codes().isEmpty()) {
+            new CodesJson(SideBySide.of(audit), this, json).write();
+        }
         json.writeEndObject();
     }
 
@@ -176,6 +180,14 @@ public final class JsonReport {
 
     private void limit(ResolvedLimit limit) throws IOException {
         json.writeObjectFieldStart("limit");
+        ends(limit);
+        json.writeStringField("source", wording.whereItStands(limit.citation()));
+        json.writeStringField("standing", Words.of(limit.citation().standing()));
+        json.writeEndObject();
+    }
+
+    /** The ends a limit has, with their unit. */
+    void ends(ResolvedLimit limit) throws IOException {
         if (limit.hasLow()) {
             number("low", limit.low());
         }
@@ -183,9 +195,6 @@ public final class JsonReport {
             number("high", limit.high());
         }
         json.writeStringField("unit", limit.topic().unit().ucum());
-        json.writeStringField("source", wording.whereItStands(limit.citation()));
-        json.writeStringField("standing", Words.of(limit.citation().standing()));
-        json.writeEndObject();
     }
 
     private void quantity(Quantity quantity) throws IOException {
@@ -197,7 +206,7 @@ public final class JsonReport {
         json.writeEndObject();
     }
 
-    private void value(Quantity quantity) throws IOException {
+    void value(Quantity quantity) throws IOException {
         json.writeStringField("topic", quantity.topic().id());
         json.writeStringField("place", quantity.place().key());
         number("value", quantity.value());
@@ -215,7 +224,7 @@ public final class JsonReport {
         return value.signum() == 0 ? "0" : value.stripTrailingZeros().toPlainString();
     }
 
-    private void texts(String key, Stream<String> texts) throws IOException {
+    void texts(String key, Stream<String> texts) throws IOException {
         json.writeArrayFieldStart(key);
         for (String text : texts.toList()) {
             json.writeString(text);

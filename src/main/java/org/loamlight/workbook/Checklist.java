@@ -6,6 +6,7 @@ import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.Date;
 import java.util.List;
 import java.util.Optional;
@@ -17,7 +18,7 @@ import org.loamlight.wording.Wording;
 
 /**
  * The Excel checklist of one audit, to be carried to the enclosure and filled in: summary, what to do, what to find out,
- * what is right, every value, every source.
+ * what codes ask if any were chosen, what is right, every value, every source.
  */
 public final class Checklist {
     private static final String PROGRAM = "Loamlight";
@@ -40,8 +41,12 @@ public final class Checklist {
     static List<Listing> listings(Audit audit, Ranking ranking, Wording wording) {
         Contents contents = new Contents(audit, ranking, wording);
         Findings findings = new Findings(contents);
-        return List.of(Summary.of(contents), findings.toDo(), findings.toFindOut(), findings.right(), new Readings(contents).listing(),
-                contents.sources().listing(contents.titled("Sources")));
+        List<Listing> listings = new ArrayList<>(List.of(Summary.of(contents), findings.toDo(), findings.toFindOut()));
+        if (!audit.knowledge().codes().isEmpty()) {
+            listings.add(new CodesAsked(contents).listing());
+        }
+        listings.addAll(List.of(findings.right(), new Readings(contents).listing(), contents.sources().listing(contents.titled("Sources"))));
+        return listings;
     }
 
     /**

@@ -13,6 +13,7 @@ import org.loamlight.criterion.ResolvedLimit;
 import org.loamlight.evaluation.Audit;
 import org.loamlight.finding.Finding;
 import org.loamlight.finding.Pair;
+import org.loamlight.finding.Result;
 import org.loamlight.quantity.Place;
 import org.loamlight.quantity.Quantity;
 import org.loamlight.quantity.Zone;
@@ -30,6 +31,8 @@ final class Contents {
     private final Ranking ranking;
     private final Wording wording;
     private final CitedSources sources;
+    private final List<Finding> toAsk;
+    private final List<Finding> right;
     private final Map<Pair, Integer> numbers = new HashMap<>();
 
     Contents(Audit audit, Ranking ranking, Wording wording) {
@@ -37,8 +40,11 @@ final class Contents {
         this.ranking = ranking;
         this.wording = wording;
         this.sources = new CitedSources(audit.knowledge(), wording);
+        this.toAsk = ranking.toAsk();
+        this.right = Stream.concat(ranking.right().stream(), ranking.notApplicable().stream()).filter(finding -> !finding.criterion().isOfCode()).toList();
         ranking.toDo().forEach(finding -> numbers.put(finding.pair(), numbers.size() + 1));
-        Stream.of(ranking.toDo(), ranking.toFindOut(), ranking.right()).flatMap(List::stream).forEach(one -> sources.cite(one.citations()));
+        Stream.of(ranking.toDo().stream(), toAsk.stream(), right.stream().filter(finding -> finding.result() == Result.CONFORMITY)).flatMap(part -> part)
+                .forEach(one -> sources.cite(one.citations()));
     }
 
     Audit audit() {
@@ -47,6 +53,16 @@ final class Contents {
 
     Ranking ranking() {
         return ranking;
+    }
+
+    /** What the sheet To find out asks, each question once. */
+    List<Finding> toAsk() {
+        return toAsk;
+    }
+
+    /** What is right or does not apply; what codes ask stands on a sheet of its own, met or not. */
+    List<Finding> right() {
+        return right;
     }
 
     Wording wording() {
@@ -91,6 +107,12 @@ final class Contents {
     /** The points of the checklist that explain a finding of another sheet. */
     String becauseOfChecklist(Finding finding) {
         return because(finding, " of the checklist");
+    }
+
+    /** "See No. 3 of the checklist"; empty for a finding that does not stand there. */
+    String onChecklist(Finding finding) {
+        Integer number = numbers.get(finding.pair());
+        return number == null ? "" : "See No. " + number + " of the checklist";
     }
 
     private String because(Finding finding, String ofSheet) {

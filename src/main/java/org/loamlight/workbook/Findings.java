@@ -1,7 +1,6 @@
 package org.loamlight.workbook;
 
 import java.util.List;
-import java.util.stream.Stream;
 import org.loamlight.finding.Finding;
 import org.loamlight.finding.Result;
 import org.loamlight.wording.Wording;
@@ -40,7 +39,7 @@ final class Findings {
                 Column.text("With which instrument", 16), Column.text("How", 38), Column.text("Why it matters", 36),
                 Column.strong("Grade", 10), Column.toFillIn("Answer", 20), DATE, INITIALS);
         return new Listing("To find out", "ToFindOut", contents.titled("To find out"), columns,
-                Contents.numbered(contents.ranking().toFindOut(), this::toFindOut)).orSaying("Nothing is left to find out.");
+                Contents.numbered(contents.toAsk(), this::toFindOut)).orSaying("Nothing is left to find out.");
     }
 
     private List<String> toFindOut(Finding finding) {
@@ -60,9 +59,8 @@ final class Findings {
         List<Column> columns = List.of(Column.number(), Column.text("What", 32), Column.text("Where", 18), Column.strong("Result", 10),
                 Column.text("What was found, or why it does not apply", 46), Column.text("Required", 22),
                 Column.text("Source and standing", 22));
-        List<Finding> findings = Stream.concat(contents.ranking().right().stream(), contents.ranking().notApplicable().stream()).toList();
         return new Listing("What is right", "Right", contents.titled("Right, or does not apply"), columns,
-                Contents.numbered(findings, this::right)).orSaying("Nothing was found right yet.");
+                Contents.numbered(contents.right(), this::right)).orSaying("Nothing was found right yet.");
     }
 
     private List<String> right(Finding finding) {

@@ -10,11 +10,13 @@ import org.loamlight.criterion.Species;
 import org.loamlight.criterion.Standing;
 import org.loamlight.evaluation.Audit;
 import org.loamlight.finding.Finding;
+import org.loamlight.finding.Result;
 import org.loamlight.ranking.Ranking;
 import org.loamlight.setup.Animal;
 import org.loamlight.setup.Enclosure;
 import org.loamlight.setup.Measure;
 import org.loamlight.setup.Words;
+import org.loamlight.wording.CodeWording;
 import org.loamlight.wording.Wording;
 
 /** The first sheet: the conclusion, what it is about, what to do first, and how to go on. */
@@ -40,6 +42,7 @@ final class Summary {
         summary.about();
         summary.first();
         new House(contents).rows().forEach(summary.rows::add);
+        summary.rows.addAll(CodesAsked.summary(contents.audit().knowledge().codes(), new CodeWording(contents.wording())));
         summary.wording.cautions(summary.ranking, summary.audit).forEach(caution -> summary.say("Caution", caution));
         summary.howToUse();
         summary.say("Knowledge", "version " + summary.audit.knowledge().version() + ", SHA-256 " + summary.audit.knowledge().sha256());
@@ -53,9 +56,13 @@ final class Summary {
 
     private void conclusion() {
         say("Conclusion", Contents.capitalized(wording.conclusion(ranking, audit)) + ". " + wording.conclusionExplained(ranking, audit));
-        say("Points looked at", "to put right: " + ranking.toDo().size() + ", to find out: " + ranking.toFindOut().size() + ", right: "
-                + ranking.right().size() + ", does not apply: " + ranking.notApplicable().size()
+        say("Points looked at", "to put right: " + ranking.toDo().size() + ", to find out: " + contents.toAsk().size() + ", right: "
+                + right(Result.CONFORMITY) + ", does not apply: " + right(Result.NOT_APPLICABLE)
                 + (ranking.waived().isEmpty() ? "" : ", waived: " + ranking.waived().size()));
+    }
+
+    private long right(Result result) {
+        return contents.right().stream().filter(finding -> finding.result() == result).count();
     }
 
     private void about() {
@@ -96,7 +103,7 @@ final class Summary {
                     wording.correction(step), "By when: " + wording.dueBy(step, audit)));
         }
         if (steps.isEmpty()) {
-            say("To do first", ranking.toFindOut().isEmpty() ? "Nothing. Audit again after every change."
+            say("To do first", contents.toAsk().isEmpty() ? "Nothing. Audit again after every change."
                     : "Find out what is not known yet: see the sheet To find out.");
         }
     }

@@ -149,6 +149,59 @@ class MainTest {
     }
 
     @Test
+    void codes_are_listed_with_who_gave_them_and_how_far_they_bind() {
+        Run run = run("codes");
+        assertEquals(ExitCode.IN_ORDER, run.code, run.err);
+        assertTrue(run.out.contains("\nat-2thvo  ") && run.out.contains("Issued ") && run.out.contains("Binding ") && run.out.contains("Read of it "), run.out);
+        assertTrue(run.out.lines().allMatch(line -> line.codePointCount(0, line.length()) <= 80), run.out);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"code.at-2thvo", "code.at-2thvo.2-2-24", "code.at-2thvo.2-2-24-floor", "code.at-2thvo.5-7"})
+    void explain_prints_a_code_a_clause_and_a_point(String what) {
+        Run run = run("explain", what);
+        assertEquals(ExitCode.IN_ORDER, run.code, run.err);
+        assertTrue(run.out.contains("* " + what) || what.equals("code.at-2thvo"), run.out);
+        assertTrue(run.out.contains("SOURCES") && run.out.lines().allMatch(line -> line.codePointCount(0, line.length()) <= 80), run.out);
+        assertTrue(run("explain", what, "--species", "corn snake").out.contains("corn snake"));
+    }
+
+    @Test
+    void explain_of_what_no_code_holds_offers_what_is_near() {
+        assertComplaint(run("explain", "code.at-2thv"), "Nearest known: code.at-2thvo");
+        assertComplaint(run("explain", "code.at-2thvo.2-2-24-flor"), "code.at-2thvo.2-2-24-floor");
+        assertComplaint(run("explain", "code.at-2thvo", "--species", "cron snake"), "pantherophis-guttatus");
+        assertComplaint(run("explain", "code."), "There is no code");
+    }
+
+    @Test
+    void criteria_list_what_chosen_codes_ask() {
+        assertTrue(run("criteria", "--codes", "at-2thvo").out.contains("code.at-2thvo.2-2-24-floor"));
+        assertTrue(run("criteria", "--codes", "all", "--species", "corn snake").out.contains("code.at-2thvo.2-2-24-floor"));
+        assertFalse(run("criteria", "--codes", "all", "--species", "lampropeltis-californiae").out.contains("code.at-2thvo.2-2-24-floor"));
+        assertFalse(run("criteria").out.contains("code."));
+    }
+
+    @Test
+    void codes_are_held_once_each_whatever_way_they_are_named() {
+        String once = run("audit", FOSTER, "--codes", "at-2thvo").out;
+        assertTrue(once.contains("WHAT CODES ASK"), once);
+        assertEquals(once, run("audit", FOSTER, "--codes", "at-2thvo, at-2thvo").out);
+        assertEquals(once, run("audit", FOSTER, "--codes", "at-2thvo", "--codes", "at-2thvo").out);
+        assertEquals(run("audit", FOSTER, "--codes", "all").out, run("audit", FOSTER, "--codes", "at-2thvo,all").out);
+        assertFalse(run("audit", FOSTER).out.contains("WHAT CODES ASK"));
+    }
+
+    @Test
+    void a_code_that_is_not_known_is_complained_about_with_those_that_are() {
+        assertComplaint(run("audit", FOSTER, "--codes", "at-2thv"), "The code \"at-2thv\" is not known; did you mean \"at-2thvo\"? Known are ");
+        assertComplaint(run("audit", FOSTER, "--codes", "all-of-them,"), "\"all-of-them\"");
+        assertComplaint(run("audit", FOSTER, "--codes", ""), "\"\"");
+        assertComplaint(run("criteria", "--codes", "at-2thvo,nowhere"), "\"nowhere\"");
+        assertComplaint(run("audit", FOSTER, "--codes"), "--codes");
+    }
+
+    @Test
     void version_names_program_and_knowledge() {
         String version = run("--version").out;
         assertTrue(version.matches("(?s)loamlight \\d+\\.\\d+\\.\\d+.*knowledge [0-9a-f]{64}.*"), version);

@@ -27,10 +27,14 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.loamlight.criterion.Binding;
 import org.loamlight.criterion.Grade;
 import org.loamlight.criterion.Need;
 import org.loamlight.criterion.Standing;
+import org.loamlight.criterion.Where;
 import org.loamlight.evaluation.Audit;
+import org.loamlight.evaluation.MadeUpCodes;
+import org.loamlight.evaluation.SideBySide;
 import org.loamlight.finding.Finding;
 import org.loamlight.finding.Result;
 import org.loamlight.quantity.Method;
@@ -47,6 +51,8 @@ class JsonReportTest {
     private static final String SCHEMA_TEXT = read();
     private static final Schema SCHEMA = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12).getSchema(SCHEMA_TEXT, InputFormat.JSON);
 
+    private static final Audit WITH_CODES = MadeUpCodes.audit(MadeUpCodes.BOX, MadeUpCodes.LAW, MadeUpCodes.CLUB);
+
     private static String read() {
         try {
             return Files.readString(FILE, StandardCharsets.UTF_8);
@@ -57,13 +63,61 @@ class JsonReportTest {
 
     static Stream<Audit> audits() {
         Stream<Audit> nasty = TextReportTest.nastyNames().stream().map(name -> Audited.named(name, name + "."));
-        return Stream.of(Stream.of(Audited.bare(), Audited.only(Audited.bare(), List.of())), Audited.examples().stream(), nasty).flatMap(part -> part);
+        return Stream.of(Stream.of(Audited.bare(), Audited.only(Audited.bare(), List.of()), WITH_CODES), Audited.examples().stream(), nasty).flatMap(part -> part);
     }
 
     @ParameterizedTest
     @MethodSource("audits")
     void the_results_keep_to_their_schema(Audit audit) {
         assertEquals(List.of(), SCHEMA.validate(Audited.json(audit), InputFormat.JSON));
+    }
+
+    @Test
+    void codes_stand_in_it_only_when_chosen_with_their_points_beside_the_species() throws IOException {
+        assertFalse(JSON.readTree(Audited.json(MadeUpCodes.audit(MadeUpCodes.BOX))).has("codes"));
+        JsonNode codes = JSON.readTree(Audited.json(WITH_CODES)).get("codes");
+        assertEquals(List.of("marram-1", "wending-2"), List.of(codes.at("/0/id").textValue(), codes.at("/1/id").textValue()));
+        assertEquals(MadeUpCodes.code(MadeUpCodes.LAW).sha256(), codes.at("/0/sha256").textValue());
+        JsonNode floor = point(codes.get(0), "code.marram-1.1-floor");
+        assertEquals("[{\"low\":0.7,\"unit\":\"m2\",\"place\":\"enclosure\",\"where\":\"everywhere\"}]", floor.get("limits").toString());
+        assertEquals("nonconformity", floor.get("result").textValue());
+        assertEquals(0.6, floor.at("/found/value").doubleValue());
+        assertEquals("different", floor.get("agreement").textValue());
+        assertEquals("whole-group", floor.at("/otherwise/0/policy").textValue());
+        assertEquals(1.65, floor.at("/otherwise/0/limits/0/low").doubleValue());
+        assertEquals("space.floor-area", floor.at("/species/0/criterion").textValue());
+        assertEquals("[\"animals[Sedge].snout-vent-length\"]", point(codes.get(0), "code.marram-1.5-vent").get("missing").toString());
+        assertEquals("no evidence", codes.at("/0/clauses/0/result").textValue());
+        assertFalse(codes.at("/0/clauses/1").has("result"));
+    }
+
+    private static JsonNode point(JsonNode code, String criterion) {
+        for (JsonNode point : code.get("points")) {
+            if (point.get("criterion").textValue().equals(criterion)) {
+                return point;
+            }
+        }
+        throw new AssertionError("There is no point " + criterion);
+    }
+
+    static List<Consumer<ObjectNode>> damagesOfCodes() {
+        return List.of(root -> code(root).put("binding", "wish"), root -> code(root).remove("sha256"), root -> code(root).put("id", "A B"),
+                root -> ((ObjectNode) code(root).get("points").get(0)).put("agreement", "fine"),
+                root -> ((ObjectNode) code(root).get("points").get(0)).put("further", 1),
+                root -> ((ObjectNode) code(root).get("points").get(0)).remove("result"),
+                root -> ((ObjectNode) code(root).get("clauses").get(0)).remove("judgedBy"), root -> root.putArray("codes"));
+    }
+
+    private static ObjectNode code(ObjectNode root) {
+        return (ObjectNode) root.get("codes").get(0);
+    }
+
+    @ParameterizedTest
+    @MethodSource("damagesOfCodes")
+    void damaged_codes_do_not_keep_to_the_schema(Consumer<ObjectNode> damage) throws IOException {
+        ObjectNode root = (ObjectNode) JSON.readTree(Audited.json(WITH_CODES));
+        damage.accept(root);
+        assertFalse(SCHEMA.validate(root.toString(), InputFormat.JSON).isEmpty());
     }
 
     static List<Consumer<ObjectNode>> damages() {
@@ -97,9 +151,12 @@ class JsonReportTest {
         JsonNode schema = JSON.readTree(SCHEMA_TEXT);
         assertEquals(words(Conclusion.values()), texts(schema.at("/properties/conclusion/enum")));
         assertEquals(words(Method.values()), texts(schema.at("/properties/quantities/items/properties/method/enum")));
-        assertEquals(words(Result.values()), texts(schema.at("/$defs/finding/properties/result/enum")));
+        assertEquals(words(Result.values()), texts(schema.at("/$defs/result/enum")));
         assertEquals(words(Grade.values()), texts(schema.at("/$defs/finding/properties/grade/enum")));
         assertEquals(words(Need.values()), texts(schema.at("/$defs/finding/properties/need/enum")));
+        assertEquals(words(Binding.values()).stream().sorted().toList(), texts(schema.at("/$defs/code/properties/binding/enum")).stream().sorted().toList());
+        assertEquals(words(SideBySide.Agreement.values()), texts(schema.at("/$defs/code/properties/points/items/properties/agreement/enum")));
+        assertEquals(words(Where.values()), texts(schema.at("/$defs/limits/items/properties/where/enum")));
         assertEquals(words(Standing.values()), texts(schema.at("/$defs/standing/enum")));
         assertEquals(Arrays.stream(Topic.values()).map(Topic::id).toList(), texts(schema.at("/$defs/topic/enum")));
         assertEquals(Arrays.stream(Topic.values()).map(topic -> topic.unit().ucum()).collect(Collectors.toCollection(TreeSet::new)),
