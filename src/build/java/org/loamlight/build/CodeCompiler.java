@@ -18,7 +18,10 @@ import org.loamlight.criterion.Knowledge;
 import org.loamlight.setup.JsonFile;
 import org.loamlight.setup.ProblemsFound;
 
-/** Writes each code of rules/codes, with the sentences all of them share, into a file of its own, and the list of them. */
+/**
+ * Writes each code of rules/codes, with the sentences all of them share, into a file of its own, and the list of them. Beside the
+ * whole code stands for each species what it asks of that species, so that an audit reads no more than it needs.
+ */
 final class CodeCompiler {
     private final Path codes;
     private final Knowledge knowledge;
@@ -40,6 +43,10 @@ final class CodeCompiler {
             String id = file.getFileName().toString().replace(".json", "");
             requireUsable(id, CodeReader.read(file.toString(), bytes));
             Files.write(folder.resolve(id + ".json"), bytes);
+            for (String species : knowledge.profiles().keySet()) {
+                Files.createDirectories(folder.resolve(species));
+                Files.write(folder.resolve(species).resolve(id + ".json"), text(cut(document(file, shared), species)));
+            }
             list.add(id + " " + JsonFile.sha256(bytes) + "\n");
         }
         Files.writeString(Path.of(target + CodeReader.LIST), String.join("", list), StandardCharsets.UTF_8);
@@ -52,10 +59,31 @@ final class CodeCompiler {
     }
 
     private static byte[] compiled(Path file, Object shared) throws IOException, ProblemsFound {
+        return text(document(file, shared));
+    }
+
+    /** The code without what it asks of other species only. */
+    private static Map<String, Object> cut(Map<String, Object> document, String species) {
+        for (String part : List.of("points", "clauses")) {
+            document.computeIfPresent(part, (key, all) -> ((List<?>) all).stream().filter(one -> isFor((Map<?, ?>) one, species)).toList());
+        }
+        return document;
+    }
+
+    /** What names no species is for all. */
+    private static boolean isFor(Map<?, ?> part, String species) {
+        return !part.containsKey("species") || ((List<?>) part.get("species")).contains(species);
+    }
+
+    private static byte[] text(Map<String, Object> document) throws IOException {
+        return KnowledgeWriter.text(document).getBytes(StandardCharsets.UTF_8);
+    }
+
+    private static Map<String, Object> document(Path file, Object shared) throws IOException, ProblemsFound {
         Map<String, Object> document = new LinkedHashMap<>();
         ((Map<?, ?>) KnowledgeCompiler.json(file)).forEach((key, value) -> document.put((String) key, value));
         document.put(CodeReader.SHARED, shared);
-        return KnowledgeWriter.text(document).getBytes(StandardCharsets.UTF_8);
+        return document;
     }
 
     /** What a code names must exist in the knowledge. */

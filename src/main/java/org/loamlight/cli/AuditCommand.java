@@ -90,7 +90,7 @@ final class AuditCommand implements Callable<Integer> {
         InputFile input = InputFile.read(setupFile);
         Knowledge knowledge = KnowledgeReader.builtIn();
         Setup setup = SetupReader.read(input.name(), input.bytes(), knowledge.speciesNames());
-        Knowledge chosen = house.beside(knowledge).withCodes(codes.chosen(), setup.species());
+        Knowledge chosen = house.beside(knowledge).withCodes(codes.chosen(setup.species()), setup.species());
         Waivers waivers = house.waivers(chosen);
         Audit audit = new Auditor(chosen, () -> rules.get().checked(knowledge)).audit(setup, day(setup)).with(waivers);
         Ranking ranking = Ranking.of(audit.findings(), audit.waived().inForce().keySet());

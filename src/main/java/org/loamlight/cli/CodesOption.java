@@ -2,6 +2,7 @@ package org.loamlight.cli;
 
 import java.util.List;
 import java.util.NoSuchElementException;
+import java.util.Set;
 import org.loamlight.criterion.Code;
 import org.loamlight.criterion.CodeReader;
 import picocli.CommandLine.Option;
@@ -16,9 +17,18 @@ final class CodesOption {
 
     /** The chosen codes in the order given, each once; empty when none was asked for. */
     List<Code> chosen() throws Complaint {
+        return chosen(Set.of());
+    }
+
+    /**
+     * The chosen codes with what they ask of these species at least.
+     *
+     * @param species ids of species that are known; empty for all
+     */
+    List<Code> chosen(Set<String> species) throws Complaint {
         try {
             List<String> wanted = ids.stream().map(String::strip).toList();
-            return wanted.isEmpty() ? List.of() : CodeReader.builtIn(wanted.contains(ALL) ? CodeReader.ids() : wanted);
+            return wanted.isEmpty() ? List.of() : CodeReader.builtIn(wanted.contains(ALL) ? CodeReader.ids() : wanted, species);
         } catch (NoSuchElementException e) {
             throw new Complaint("--codes: " + e.getMessage());
         }

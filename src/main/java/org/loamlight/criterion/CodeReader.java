@@ -45,13 +45,29 @@ public final class CodeReader {
      * @throws IllegalStateException  when a file is absent or damaged
      */
     public static List<Code> builtIn(List<String> ids) {
+        return builtIn(ids, "");
+    }
+
+    /**
+     * The same codes with what they ask of some species at least; for a single species nothing else is read.
+     *
+     * @param species ids of species that are known
+     * @throws NoSuchElementException saying which are known, when one is not
+     * @throws IllegalStateException  when a file is absent or damaged
+     */
+    public static List<Code> builtIn(List<String> ids, Set<String> species) {
+        return builtIn(ids, species.size() == 1 ? species.iterator().next() + "/" : "");
+    }
+
+    /** @param part folder of the codes cut to one species; empty for the whole codes */
+    private static List<Code> builtIn(List<String> ids, String part) {
         Map<String, String> known = list();
         List<String> unknown = ids.stream().filter(id -> !known.containsKey(id)).distinct().toList();
         if (!unknown.isEmpty()) {
             throw new NoSuchElementException("The code " + unknown.stream().map(id -> "\"" + id + "\"").collect(Collectors.joining(", ")) + " is not known; "
                     + Words.hint(unknown.get(0), known.keySet()) + "Known are " + String.join(", ", known.keySet()));
         }
-        return ids.stream().distinct().map(id -> builtIn(id, known.get(id))).toList();
+        return ids.stream().distinct().map(id -> builtIn(part + id, known.get(id))).toList();
     }
 
     private static Code builtIn(String id, String sha256) {

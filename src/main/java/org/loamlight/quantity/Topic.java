@@ -151,10 +151,12 @@ public enum Topic {
 
     private final Unit unit;
     private final Unit unitInUs;
+    private final String id;
 
     Topic(Unit unit, Unit unitInUs) {
         this.unit = unit;
         this.unitInUs = unitInUs;
+        this.id = name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     /** The unit of every value and limit of this topic. */
@@ -169,7 +171,7 @@ public enum Topic {
 
     /** The name in data and results, for example {@code inside-length}. */
     public String id() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return id;
     }
 
     /** Finds a topic by its {@link #id()}; empty when there is none. */

@@ -74,7 +74,7 @@ public enum Unit {
         this.denominator = parts.length == 1 ? BigDecimal.ONE : new BigDecimal(parts[1]);
         this.symbol = symbol;
         this.ucum = ucum;
-        this.spellings = List.of(spellings);
+        this.spellings = symbol.isEmpty() ? List.of(spellings) : Stream.concat(Stream.of(symbol), Stream.of(spellings)).distinct().toList();
     }
 
     public Dimension dimension() {
@@ -93,11 +93,7 @@ public enum Unit {
 
     /** Every way this unit may be written in a setup, the symbol first; empty for plain numbers. */
     public List<String> spellings() {
-        return symbol.isEmpty() ? spellings : concat();
-    }
-
-    private List<String> concat() {
-        return Stream.concat(Stream.of(symbol), spellings.stream()).distinct().toList();
+        return spellings;
     }
 
     private static Map<String, Unit> bySpelling() {

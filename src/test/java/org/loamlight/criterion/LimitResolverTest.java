@@ -17,6 +17,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.loamlight.quantity.Place;
 import org.loamlight.quantity.Unit;
+import org.loamlight.quantity.Zone;
 import org.loamlight.setup.Measure;
 import org.loamlight.setup.Setup;
 import org.loamlight.setup.Stage;
@@ -358,6 +359,17 @@ class LimitResolverTest {
 
     private static String tallFor(int height, String animals) {
         return MadeUp.limit("inside-height", "'at-least': '" + height + " cm', 'scope': {'animals': {" + animals + "}}");
+    }
+
+    @Test
+    void limits_that_were_not_chosen_are_resolved_when_they_are_asked_for() {
+        Knowledge knowledge = MadeUp.knowing(MadeUp.limit("inside-length", "'at-least': '100 cm', 'chosen': 'no'"),
+                MadeUp.limit("inside-length", "'at-least': {'factor': '1.5', 'of': 'total length'}"));
+        LimitResolver resolver = new LimitResolver(MadeUp.setup("'length': '90 cm'"), knowledge);
+        Criterion criterion = knowledge.criterion(MadeUp.CRITERION);
+        assertEquals(List.of(100.0), resolver.resolve(criterion, BRACKEN, limit -> !limit.chosen()).limits().stream().map(ResolvedLimit::low).toList());
+        assertEquals(List.of(135.0), resolver.resolve(criterion, BRACKEN).limits().stream().map(ResolvedLimit::low).toList());
+        assertTrue(resolver.resolve(criterion, BRACKEN, limit -> limit.zone() == Zone.ITEM).isEmpty());
     }
 
     private static ResolvedLimit only(String limit, String animal) {

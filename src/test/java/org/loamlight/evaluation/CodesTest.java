@@ -4,7 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.loamlight.criterion.Code;
 import org.loamlight.criterion.CodeReader;
 import org.loamlight.criterion.Grade;
 import org.loamlight.criterion.Knowledge;
@@ -47,6 +49,27 @@ class CodesTest {
         List<Finding> without = audit(SMALL_BOX).findings();
         List<Finding> own = audit(SMALL_BOX, "at-2thvo").findings().stream().filter(one -> !one.criterion().isOfCode()).toList();
         assertEquals(keys(without), keys(own));
+    }
+
+    /** What is read for one species is cut to it; the audit must be the one with the whole code. */
+    @Test
+    void a_code_cut_to_a_species_holds_all_that_it_asks_of_it() {
+        for (String species : BuiltIn.KNOWLEDGE.profiles().keySet()) {
+            List<Code> whole = CodeReader.builtIn(CodeReader.ids());
+            List<Code> cut = CodeReader.builtIn(CodeReader.ids(), Set.of(species));
+            assertEquals(whole.stream().map(code -> of(code, species)).toList(), cut.stream().map(CodesTest::parts).toList(), species);
+            assertEquals(whole.stream().map(Code::sha256).toList(), cut.stream().map(Code::sha256).toList());
+        }
+        assertEquals(CodeReader.builtIn(CodeReader.ids()), CodeReader.builtIn(CodeReader.ids(), Set.of("pantherophis-guttatus", "testudo-hermanni")));
+    }
+
+    private static List<Object> parts(Code code) {
+        return List.of(code.id(), code.points(), code.clauses());
+    }
+
+    private static List<Object> of(Code code, String species) {
+        return List.of(code.id(), code.points().stream().filter(point -> point.species().contains(species)).toList(),
+                code.clauses().stream().filter(clause -> clause.species().contains(species)).toList());
     }
 
     private static List<String> keys(List<Finding> findings) {
