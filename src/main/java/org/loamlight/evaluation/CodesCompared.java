@@ -51,7 +51,7 @@ final class CodesCompared {
     }
 
     private boolean isKept(Set<String> ids) {
-        return kept.stream().anyMatch(profile -> ids.contains(profile.species().id()));
+        return ids.isEmpty() || kept.stream().anyMatch(profile -> ids.contains(profile.species().id()));
     }
 
     /** What is limited, and where. */

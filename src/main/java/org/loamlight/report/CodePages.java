@@ -108,7 +108,7 @@ public final class CodePages {
     }
 
     private static boolean isFor(Set<String> ids, Optional<String> species) {
-        return species.map(ids::contains).orElse(true);
+        return ids.isEmpty() || species.map(ids::contains).orElse(true);
     }
 
     private static List<String> ids(Code code) {
@@ -171,7 +171,7 @@ public final class CodePages {
     }
 
     private String species(Set<String> ids) {
-        return ids.size() == knowledge.profiles().size() ? say("code.every-species")
+        return ids.isEmpty() || ids.size() == knowledge.profiles().size() ? say("code.every-species")
                 : ids.stream().sorted().map(id -> knowledge.profile(id).species().english()).collect(Collectors.joining(", "));
     }
 

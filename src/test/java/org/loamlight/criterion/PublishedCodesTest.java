@@ -91,7 +91,7 @@ class PublishedCodesTest {
 
     @Test
     void the_standing_of_a_point_is_that_of_its_rows() {
-        List<String> wrong = rows().stream().filter(row -> !row.of("value").isEmpty()).filter(row -> points(row, kinds(row.of("item"))).stream()
+        List<String> wrong = rows().stream().filter(row -> !row.of("value").isEmpty() && !isInWords(row)).filter(row -> points(row, kinds(row.of("item"))).stream()
                 .noneMatch(point -> point.standing() == standing(row))).filter(row -> !kinds(row.of("item")).isEmpty()).map(Row::toString).toList();
         // Page 25 of the German opinion and the Swiss notes were read; the rows of the species they are applied to were not.
         List<String> appliedToRowsNotRead = List.of("DE-1997, II.4 p. 25, ", "CH-TSchV, Annex 2, notes on reptiles, A, ");
