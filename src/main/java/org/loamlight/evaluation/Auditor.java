@@ -63,13 +63,33 @@ public final class Auditor {
      * @throws AuditFailure when a rule fails, the rules do not come to rest, or state something about a pair nobody asked for
      */
     public Audit audit(Setup setup, LocalDate on) {
+        Asked asked = ask(setup, on);
+        return new Audit(setup, on, knowledge, asked.quantities(), judge(asked, List.of()));
+    }
+
+    /**
+     * What has to be judged of a setup and what is known of it, before any rule.
+     *
+     * @param facts all that rules see of it
+     */
+    record Asked(Pairs pairs, List<Pairs.Listed> listed, List<Quantity> quantities, List<Object> facts) {
+    }
+
+    Asked ask(Setup setup, LocalDate on) {
         Pairs pairs = new Pairs(setup, knowledge);
         List<Pairs.Listed> listed = pairs.all();
         List<Quantity> quantities = Derivation.quantities(setup, axis(setup), on, wanted(listed));
-        Statements statements = evaluate(setup, quantities, listed);
-        requireAsked(statements, asked(listed));
-        List<Finding> findings = new Closing(pairs, statements, quantities).close(listed);
-        return new Audit(setup, on, knowledge, quantities, findings);
+        return new Asked(pairs, listed, quantities, facts(setup, quantities, listed));
+    }
+
+    /**
+     * @param given statements that stand beside those of the rules
+     * @throws AuditFailure as {@link #audit} does
+     */
+    List<Finding> judge(Asked asked, Collection<?> given) {
+        Statements statements = evaluate(asked, given);
+        requireAsked(statements, asked(asked.listed()));
+        return new Closing(asked.pairs(), statements, asked.quantities()).close(asked.listed());
     }
 
     /** What the animals want, for values that are computed towards a limit: hours until the air is too cold. Codes do not move them. */
@@ -90,10 +110,12 @@ public final class Auditor {
                 ? Axis.HEIGHT : Axis.LENGTH;
     }
 
-    private Statements evaluate(Setup setup, List<Quantity> quantities, List<Pairs.Listed> listed) {
+    /** What the rules state, and what is given. */
+    Statements evaluate(Asked asked, Collection<?> given) {
         KieSession session = rules.get().session();
         try {
-            facts(setup, quantities, listed).forEach(session::insert);
+            asked.facts().forEach(session::insert);
+            given.forEach(session::insert);
             if (session.fireAllRules(fires, MOST_FIRINGS) >= MOST_FIRINGS) {
                 throw new AuditFailure("The rules did not come to rest after " + MOST_FIRINGS + " firings");
             }

@@ -23,7 +23,8 @@ class DrlLintTest {
                     + "insert|from|dialect|System|date-effective|forall|accumulate)\\b");
     private static final Pattern IMPORT = Pattern.compile("(?m)^import (.+);$");
     private static final Pattern ALLOWED_IMPORT = Pattern.compile("org\\.loamlight\\.(finding|criterion|quantity|setup)\\.[A-Z]\\w+");
-    private static final Pattern RULE = Pattern.compile("(?s)^rule \"([^\"]+)\"\\R    when\\R(.+?)\\R    then\\R(.+?)\\Rend$", Pattern.MULTILINE);
+    /** Name, condition and consequence of a rule in the house layout. */
+    static final Pattern RULE = Pattern.compile("(?s)^rule \"([^\"]+)\"\\R    when\\R(.+?)\\R    then\\R(.+?)\\Rend$", Pattern.MULTILINE);
     private static final Pattern CONSEQUENCE = Pattern.compile(
             "(?s)\\s*insertLogical\\( (new (Fault|Missing|Voided|Explains)\\(.+\\)|Held\\.of\\(.+\\)) \\);\\s*");
     private static final Pattern INSERTED_NEGATED = Pattern.compile("\\b(not|exists)\\s*\\(?\\s*(Fault|Missing|Held|Explains)\\b");

@@ -39,8 +39,13 @@ class ExamplesTest {
 
     /** A line for each finding of the example's criterion, as this auditor gives it. */
     static String found(CriterionExamples.Case example, Auditor auditor) throws ProblemsFound {
+        return found(example, auditor.audit(BuiltIn.setup(CriterionExamples.text(example.setup())), BuiltIn.ON).findings());
+    }
+
+    /** A line for each of these findings that is of the example's criterion. */
+    static String found(CriterionExamples.Case example, List<Finding> findings) {
         Map<String, String> found = new TreeMap<>();
-        auditor.audit(BuiltIn.setup(CriterionExamples.text(example.setup())), BuiltIn.ON).findings().stream()
+        findings.stream()
                 .filter(finding -> finding.criterion().id().equals(example.criterion()))
                 .forEach(finding -> found.put(finding.subject().key(), described(finding)));
         return lines(found);
@@ -59,7 +64,7 @@ class ExamplesTest {
         return lines.toString();
     }
 
-    private static String described(Finding finding) {
+    static String described(Finding finding) {
         String grade = finding.result() == Result.NONCONFORMITY ? Words.of(finding.grade()) : "";
         return String.join(" | ", Words.of(finding.result()), grade, "variants " + finding.variants().stream().filter(v -> !v.isEmpty()).toList(),
                 "missing " + finding.missing(), "explains " + finding.explains().stream().map(Pair::key).toList(),

@@ -1,0 +1,88 @@
+package org.loamlight.evaluation;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Changes every rule in every small way: a comparison turned, a pattern, a constraint or an alternative dropped, {@code not}
+ * and {@code exists} exchanged. Some example of the criterion, or some whole setup, must have another outcome then.
+ */
+class RuleMutationTest {
+    /** Mutants nothing notices yet, one a line. Write the example that notices one, then take its line out; never add a line. */
+    private static final Path UNNOTICED = Path.of("src", "test", "resources", "unnoticed-mutants.txt");
+    /** {@code -Dmutants=all} makes those on the list as well, to see whether they may be taken off it. */
+    private static final boolean LISTED_TOO = System.getProperty("mutants", "").equals("all");
+    private static final Path EXAMPLES = Path.of("examples");
+    private static final Path LIMITS = Path.of("rules", "limits.drl");
+
+    @Test
+    void every_mutant_is_noticed_but_those_on_the_list() throws IOException {
+        Set<String> listed = new TreeSet<>(Files.readAllLines(UNNOTICED));
+        List<JudgedSetup> wholes = wholes();
+        List<MutatedRules> shown = rules().parallelStream()
+                .map(file -> shown(new MutatedRules(file, mutant -> isMade(mutant, listed)), file, wholes)).toList();
+        Set<String> unnoticed = shown.stream().flatMap(one -> one.survivors().stream()).map(RuleMutant::key).collect(Collectors.toCollection(TreeSet::new));
+        int made = shown.stream().mapToInt(MutatedRules::made).sum();
+        assertTrue(made > rules().size() * 30, made + " mutants");
+        assertEquals(Set.of(), without(unnoticed, listed), "no example notices, of " + made + " mutants");
+        assertEquals(Set.of(), without(listed, LISTED_TOO ? unnoticed : keys()), "noticed or gone by now: take it out of " + UNNOTICED);
+    }
+
+    private static boolean isMade(RuleMutant mutant, Set<String> listed) {
+        return !EquivalentMutant.isAmong(mutant) && (LISTED_TOO || !listed.contains(mutant.key()));
+    }
+
+    private static Set<String> keys() {
+        return mutants().map(RuleMutant::key).collect(Collectors.toSet());
+    }
+
+    private static Stream<RuleMutant> mutants() {
+        return rules().stream().flatMap(file -> DrlRule.in(file).stream()).flatMap(rule -> RuleMutant.of(rule).stream());
+    }
+
+    @Test
+    void each_reason_why_a_mutant_is_no_other_rule_holds_for_some() {
+        List<RuleMutant> all = mutants().toList();
+        for (EquivalentMutant kind : EquivalentMutant.values()) {
+            assertTrue(all.stream().anyMatch(kind::covers), kind.name());
+        }
+    }
+
+    /** The mutants of one file after its own examples, the whole setups, and its own examples with namesakes were shown to them. */
+    private static MutatedRules shown(MutatedRules rules, Path file, List<JudgedSetup> wholes) {
+        List<CriterionExamples.Case> own = CriterionExamples.all().stream()
+                .filter(example -> file.equals(LIMITS) || example.criterion().equals(rules.criterion())).toList();
+        rules.showEach(own.stream().map(JudgedSetup::of));
+        rules.showEach(wholes.stream());
+        if (!file.equals(LIMITS)) {
+            rules.showEach(own.stream().flatMap(Namesakes::of).map(JudgedSetup::of).filter(JudgedSetup::isAsExpected));
+        }
+        return rules;
+    }
+
+    private static List<Path> rules() {
+        return DrlLintTest.rules().stream().filter(file -> !file.toString().contains("TEMPLATE")).toList();
+    }
+
+    private static List<JudgedSetup> wholes() throws IOException {
+        try (Stream<Path> files = Files.list(EXAMPLES)) {
+            return files.filter(file -> file.toString().endsWith(".json")).sorted().map(JudgedSetup::of).toList();
+        }
+    }
+
+    private static Set<String> without(Set<String> all, Set<String> taken) {
+        Set<String> left = new TreeSet<>(all);
+        left.removeAll(taken);
+        return left;
+    }
+}
