@@ -24,9 +24,9 @@ final class House {
         Stream<List<String>> house = contents.audit().knowledge().house().stream().flatMap(this::house);
         WaivedFindings leave = contents.audit().waived();
         Stream<List<String>> waived = contents.ranking().waived().stream()
-                .map(finding -> List.of("Waived", described(finding) + ". " + Contents.capitalized(words.leave(leave.inForce().get(finding.pair()))) + "."));
+                .map(finding -> List.of("Waived", described(finding) + ". " + ended(Contents.capitalized(words.leave(leave.inForce().get(finding.pair()))))));
         Stream<List<String>> ranOut = contents.ranking().open().stream().filter(finding -> leave.expired().containsKey(finding.pair()))
-                .map(finding -> List.of("Leave that ran out", described(finding) + ". It " + words.ranOut(leave.expired().get(finding.pair())) + "."));
+                .map(finding -> List.of("Leave that ran out", described(finding) + ". It " + ended(words.ranOut(leave.expired().get(finding.pair())))));
         Stream<List<String>> danger = words.dangerWaived(contents.ranking().waived()).map(warning -> List.of("Caution", warning)).stream();
         Stream<List<String>> unused = leave.unused().stream().map(waiver -> List.of("Waiver", words.unused(waiver)));
         return Stream.of(house, waived, danger, ranOut, unused).flatMap(rows -> rows);
@@ -39,5 +39,10 @@ final class House {
 
     private String described(Finding finding) {
         return wording.grade(finding.grade()) + ", " + wording.result(finding.result()) + ": " + finding.criterion().title() + ", " + wording.subject(finding.subject());
+    }
+
+    /** What somebody wrote may end with a full stop or not. */
+    private static String ended(String text) {
+        return text.endsWith(".") ? text : text + ".";
     }
 }
