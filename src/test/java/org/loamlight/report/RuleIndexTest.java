@@ -96,13 +96,15 @@ class RuleIndexTest {
 
     @Test
     void every_row_has_as_many_cells_as_its_table() {
-        for (String page : allPages()) {
-            long columns = 0;
-            for (String line : page.split("\n")) {
-                long bars = line.replace("\\|", "").chars().filter(sign -> sign == '|').count();
-                assertTrue(bars == 0 || columns == 0 || bars == columns, line);
-                columns = bars;
-            }
+        allPages().forEach(RuleIndexTest::requireEvenRows);
+    }
+
+    static void requireEvenRows(String page) {
+        long columns = 0;
+        for (String line : page.split("\n")) {
+            long bars = line.replace("\\|", "").chars().filter(sign -> sign == '|').count();
+            assertTrue(bars == 0 || columns == 0 || bars == columns, line);
+            columns = bars;
         }
     }
 
