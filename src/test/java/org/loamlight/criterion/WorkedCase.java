@@ -63,7 +63,7 @@ public record WorkedCase(Map<String, String> cells) {
         return new WorkedCase(row);
     }
 
-    static List<String> cells(String line) {
+    public static List<String> cells(String line) {
         List<String> cells = new ArrayList<>();
         Matcher matcher = CELL.matcher(line);
         while (matcher.find() && matcher.start() < line.length()) {
