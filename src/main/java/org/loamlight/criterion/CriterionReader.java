@@ -64,15 +64,7 @@ final class CriterionReader {
     }
 
     private static List<Topic> topics(Section criterion) {
-        return criterion.texts("topics").stream().flatMap(id -> topic(criterion, id)).toList();
-    }
-
-    private static Stream<Topic> topic(Section criterion, String id) {
-        Optional<Topic> topic = Topic.named(id);
-        if (topic.isEmpty()) {
-            criterion.problem("topics", "the topic \"" + id + "\" is not known", "see Topic for those that are");
-        }
-        return topic.stream();
+        return criterion.texts("topics").stream().flatMap(id -> LimitReader.topic(criterion, "topics", id).stream()).toList();
     }
 
     static Page page(Section page) {

@@ -6,6 +6,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.loamlight.quantity.Topic;
 import org.loamlight.quantity.Unit;
 import org.loamlight.quantity.Zone;
@@ -15,6 +17,7 @@ import org.loamlight.setup.Section;
 import org.loamlight.setup.Sex;
 import org.loamlight.setup.Stage;
 import org.loamlight.setup.Stated;
+import org.loamlight.setup.Words;
 
 /** Reads a limit as a profile writes it. Every number is read exactly, with its unit. */
 final class LimitReader {
@@ -51,6 +54,13 @@ final class LimitReader {
                 limit.choice("chosen", Stated.class, Stated.YES) == Stated.YES, limit.text("why"));
     }
 
+    /** Stands in for a limit whose topic is a problem told already: without it no number of the limit has a unit. */
+    private static Limit unread(Section limit, String criterion, Citation citation) {
+        limit.keys().forEach(limit::member);
+        return new Limit(criterion, Topic.INSIDE_LENGTH, Zone.ENCLOSURE, Where.EVERYWHERE, Optional.empty(), Optional.empty(), Scope.ALL,
+                Increment.NONE, Optional.empty(), Optional.empty(), citation, false, "");
+    }
+
     static Citation citation(Section at) {
         Standing standing = must(at, "standing", Standing.class, "say how it is known");
         return new Citation(at.requiredText("source", "cite a source of sources.json"), at.text("clause"), standing);
@@ -72,18 +82,18 @@ final class LimitReader {
                 && low.power() == high.power() && low.factor().compareTo(high.factor()) > 0;
     }
 
-    /** Without its topic nothing in a limit can be judged; one problem is enough. */
-    private static Limit unread(Section limit, String criterion, Citation citation) {
-        limit.keys().forEach(limit::member);
-        return new Limit(criterion, Topic.INSIDE_LENGTH, Zone.ENCLOSURE, Where.EVERYWHERE, Optional.empty(), Optional.empty(), Scope.ALL, Increment.NONE,
-                Optional.empty(), Optional.empty(), citation, true, "");
-    }
-
     private static Optional<Topic> topic(Section limit) {
         String id = limit.requiredText("topic", "name what is limited");
+        return id.isEmpty() ? Optional.empty() : topic(limit, "topic", id);
+    }
+
+    /** The topic of that id; empty after the problem that there is none. */
+    static Optional<Topic> topic(Section at, String key, String id) {
         Optional<Topic> topic = Topic.named(id);
-        if (topic.isEmpty() && !id.isEmpty()) {
-            limit.problem("topic", "the topic \"" + id + "\" is not known", "see Topic for those that are");
+        if (topic.isEmpty()) {
+            List<String> known = Stream.of(Topic.values()).map(Topic::id).sorted().toList();
+            at.problem(key, "the topic \"" + id + "\" is not known",
+                    Words.hint(id, known) + "a new one is written in Java; known are " + String.join(", ", known));
         }
         return topic;
     }
@@ -91,7 +101,8 @@ final class LimitReader {
     private static Zone zone(Section limit) {
         String id = limit.text("place");
         return id.isEmpty() ? Zone.ENCLOSURE : Zone.named(id).orElseGet(() -> {
-            limit.problem("place", "the place \"" + id + "\" is not known", "see Zone for those that are");
+            limit.problem("place", "the place \"" + id + "\" is not known",
+                    "known are " + Stream.of(Zone.values()).map(Zone::id).collect(Collectors.joining(", ")));
             return Zone.ENCLOSURE;
         });
     }

@@ -176,7 +176,7 @@ class KnowledgeReaderTest {
         "'at-least': 'not looked' | `` | \"at-least\" is missing | give \"at-least\", \"at-most\" or both",
         "'at-least': {'factor': '1', 'of': 'total length', 'cap': '1'} | .at-least.cap | the key \"cap\" is not known | known here are",
         "'why': 'no ends' | `` | \"at-least\" is missing | give \"at-least\", \"at-most\" or both",
-        "'at-most': '1 m', 'place': 'attic' | .place | the place \"attic\" is not known | see Zone",
+        "'at-most': '1 m', 'place': 'attic' | .place | the place \"attic\" is not known | known are enclosure, ",
         "'at-most': '1 m', 'where': 'nowhere' | .where | found \"nowhere\" | everywhere, somewhere",
         "'at-most': '1 m', 'grade': 'grave' | .grade | found \"grave\" | critical, major, minor, improvement",
         "'at-most': '1 m', 'chosen': 'perhaps' | .chosen | found \"perhaps\" | yes, no",
@@ -220,6 +220,12 @@ class KnowledgeReaderTest {
     void unknown_words_of_a_limit_are_told(String written, String instead, String path, String found) {
         String limit = MadeUp.limit("inside-length", "'at-most': '1 m'").replace(written, instead);
         assertOnly(MadeUp.document(MadeUp.species(limit)), LIMIT + path, found, "");
+    }
+
+    @Test
+    void a_limit_of_an_unknown_topic_is_one_problem_whatever_its_numbers() {
+        String limit = MadeUp.limit("lid-weight", "'at-least': '2 kg', 'at-most': {'factor': '1', 'of': 'nothing'}, 'cap': '1 m', 'place': 'attic'");
+        assertOnly(MadeUp.document(MadeUp.species(limit)), LIMIT + ".topic", "the topic \"lid-weight\" is not known", "a new one is written in Java");
     }
 
     @Test
@@ -271,7 +277,7 @@ class KnowledgeReaderTest {
         "'grade': 'major'|'grade': 'dire'|.grade|found \"dire\"|critical, major",
         "'subject': 'animal'|'subject': 'keeper'|.subject|found \"keeper\"|animal, enclosure, heater",
         "'subject': 'animal',| |!|\"subject\" is missing|say one of",
-        "'topics': ['inside-length']|'topics': ['inside-width']|.topics|the topic \"inside-width\" is not known|see Topic",
+        "'topics': ['inside-length']|'topics': ['inside-width']|.topics|the topic \"inside-width\" is not known|did you mean \"inside-depth\"? a new one is written in Java; known are adult-males-together, ",
         "'since': '0.1.0'|'since': '0.1.0', 'applies-when': ['flies']|.applies-when[0]|found \"flies\"|digs, climbs, uses uv",
         "'since': '0.1.0'|'since': '0.1.0', 'purposes': ['party']|.purposes[0]|found \"party\"|permanent, quarantine",
         "'since': '0.1.0'|'since': '0.1.0', 'decision': 'lenient'|.decision|found \"lenient\"|simple, guarded",
