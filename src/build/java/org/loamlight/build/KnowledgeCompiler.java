@@ -35,7 +35,7 @@ public final class KnowledgeCompiler {
         Path target = Path.of(arguments[1] + KnowledgeReader.RESOURCE);
         try {
             byte[] knowledge = new KnowledgeCompiler(Path.of(arguments[0], "rules")).compile(arguments[2]);
-            Knowledge read = checked(knowledge);
+            Knowledge read = read(knowledge, Path.of(arguments[0]));
             Files.createDirectories(target.getParent());
             Files.write(target, knowledge);
             Files.writeString(Path.of(arguments[1] + KnowledgeReader.HASH_RESOURCE), read.sha256());
@@ -44,6 +44,25 @@ public final class KnowledgeCompiler {
             System.err.println("The knowledge in rules/ cannot be used:\n" + e.getMessage());
             System.exit(1);
         }
+    }
+
+    private static Knowledge read(byte[] knowledge, Path project) throws IOException, ProblemsFound {
+        try {
+            return checked(knowledge);
+        } catch (ProblemsFound joined) {
+            throw origins(project).leadBack(joined);
+        }
+    }
+
+    private static Origins origins(Path project) throws IOException {
+        Path rules = project.resolve("rules");
+        Origins origins = new Origins(project);
+        origins.each("criteria", pages(rules));
+        origins.each("species", profiles(rules));
+        origins.whole(EVERY_REPTILE, everyReptile(rules), "limits");
+        origins.whole("sources", rules.resolve("sources.json"), "");
+        origins.whole("cautions", rules.resolve("cautions.json"), "");
+        return origins;
     }
 
     /** Reads it whole, which tells every problem, and in parts, which must come to the same. */
@@ -67,24 +86,34 @@ public final class KnowledgeCompiler {
 
     private List<Map<String, Object>> criteria() throws IOException {
         List<Map<String, Object>> criteria = new ArrayList<>();
-        for (Path page : files(rules.resolve("criteria"), "criterion.md")) {
+        for (Path page : pages(rules)) {
             criteria.add(CriterionPage.read(page));
         }
         return criteria;
     }
 
+    private static List<Path> pages(Path rules) throws IOException {
+        return files(rules.resolve("criteria"), "criterion.md");
+    }
+
     private List<Map<?, ?>> profiles() throws IOException, ProblemsFound {
         List<Map<?, ?>> profiles = new ArrayList<>();
-        for (Path file : files(rules.resolve("species"), ".json")) {
-            if (!file.endsWith(EVERY_REPTILE + ".json")) {
-                profiles.add((Map<?, ?>) json(file));
-            }
+        for (Path file : profiles(rules)) {
+            profiles.add((Map<?, ?>) json(file));
         }
         return profiles;
     }
 
+    private static List<Path> profiles(Path rules) throws IOException {
+        return files(rules.resolve("species"), ".json").stream().filter(file -> !file.equals(everyReptile(rules))).toList();
+    }
+
+    private static Path everyReptile(Path rules) {
+        return rules.resolve("species").resolve(EVERY_REPTILE + ".json");
+    }
+
     private Object every() throws IOException, ProblemsFound {
-        return ((Map<?, ?>) json(rules.resolve("species").resolve(EVERY_REPTILE + ".json"))).get("limits");
+        return ((Map<?, ?>) json(everyReptile(rules))).get("limits");
     }
 
     private static List<Path> files(Path folder, String ending) throws IOException {
