@@ -58,7 +58,9 @@ class PublishedProfilesTest {
     void each_species_has_figures_in_print_to_stand_on() {
         Map<String, Long> rows = rows().stream().collect(Collectors.groupingBy(row -> row.cell("species"), Collectors.counting()));
         for (String species : KNOWLEDGE.profiles().keySet()) {
-            assertTrue(rows.getOrDefault(species, 0L) >= FIGURES_PER_SPECIES, species + " has " + rows.getOrDefault(species, 0L));
+            assertTrue(rows.getOrDefault(species, 0L) >= FIGURES_PER_SPECIES, () -> species + " has " + rows.getOrDefault(species, 0L)
+                    + " rows in src/test/resources/published/profiles-*.csv; it needs " + FIGURES_PER_SPECIES
+                    + ", each a figure in print that is a chosen limit");
         }
     }
 }

@@ -46,10 +46,12 @@ class RemovalTest {
                 continue;
             }
             if (isRead != results.contains(Result.NO_EVIDENCE) || !isRead && !results.equals(Set.of(Result.CONFORMITY))) {
-                wrong.add(removal.path + (isRead ? " is read, " : " is not read, ") + "without it: " + results);
+                wrong.add("without " + removal.path + " the outcome is " + results + (isRead
+                        ? ", not NO_EVIDENCE: state a Missing, put it into needs or take it out of reads"
+                        : ": it matters, so add it to reads"));
             }
         }
-        assertEquals(List.of(), wrong);
+        assertEquals(List.of(), wrong, () -> "reads of criterion.md, " + example);
     }
 
     @Test
