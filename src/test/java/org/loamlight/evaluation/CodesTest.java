@@ -69,7 +69,7 @@ class CodesTest {
 
     private static List<Object> of(Code code, String species) {
         return List.of(code.id(), code.points().stream().filter(point -> point.species().contains(species)).toList(),
-                code.clauses().stream().filter(clause -> clause.species().contains(species)).toList());
+                code.clauses().stream().filter(clause -> clause.isFor(Set.of(species))).toList());
     }
 
     private static List<String> keys(List<Finding> findings) {
