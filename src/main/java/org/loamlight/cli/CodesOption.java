@@ -13,7 +13,7 @@ final class CodesOption {
 
     @Option(names = "--codes", paramLabel = "CODE", split = ",",
             description = "Laws and association codes to hold beside what the species needs, with commas between, or \"all\"; \"loamlight codes\" lists them.")
-    private List<String> ids = List.of();
+    private List<String> ids;
 
     /** The chosen codes in the order given, each once; empty when none was asked for. */
     List<Code> chosen() throws Complaint {
@@ -27,8 +27,14 @@ final class CodesOption {
      */
     List<Code> chosen(Set<String> species) throws Complaint {
         try {
-            List<String> wanted = ids.stream().map(String::strip).toList();
-            return wanted.isEmpty() ? List.of() : CodeReader.builtIn(wanted.contains(ALL) ? CodeReader.ids() : wanted, species);
+            if (ids == null) {
+                return List.of();
+            }
+            List<String> wanted = ids.stream().map(String::strip).filter(id -> !id.isEmpty()).toList();
+            if (wanted.isEmpty()) {
+                throw new Complaint("--codes: no code is named; \"loamlight codes\" lists them");
+            }
+            return CodeReader.builtIn(wanted.contains(ALL) ? CodeReader.ids() : wanted, species);
         } catch (NoSuchElementException e) {
             throw new Complaint("--codes: " + e.getMessage());
         }

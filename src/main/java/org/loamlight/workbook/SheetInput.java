@@ -29,6 +29,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.loamlight.setup.JsonPlace;
 import org.loamlight.setup.JsonValue;
 import org.loamlight.setup.Problems;
+import org.loamlight.setup.ProblemsFound;
 
 /**
  * Reads tables of a workbook somebody filled in as the JSON that the same things are written in: a sheet is a list, a row an
@@ -59,22 +60,23 @@ public final class SheetInput {
     }
 
     /** House rules: sheet "House" with title, issuer and date beside their names, and sheets "Limits", "Grades", "Left out", "Points". */
-    public static JsonValue house(byte[] workbook, Problems problems) {
+    public static JsonValue house(byte[] workbook, Problems problems) throws ProblemsFound {
         return new SheetInput(problems).read(workbook, HOUSE_SHEETS);
     }
 
     /** Waivers: sheet "Waivers". */
-    public static JsonValue waivers(byte[] workbook, Problems problems) {
+    public static JsonValue waivers(byte[] workbook, Problems problems) throws ProblemsFound {
         return new SheetInput(problems).read(workbook, WAIVER_SHEETS);
     }
 
-    private JsonValue read(byte[] bytes, Map<String, String> sheets) {
+    /** A file that is none of these at all is one problem, and nothing is missed in it. */
+    private JsonValue read(byte[] bytes, Map<String, String> sheets) throws ProblemsFound {
         JsonPlace whole = new JsonPlace(0, 0, "");
         document.put("format", new JsonValue.JsonNumber(whole, "1"));
         Optional<String> refused = refused(bytes);
         if (refused.isPresent()) {
             add(whole, refused.get(), "save it as an Excel workbook (.xlsx) with the sheets " + names(sheets));
-            return new JsonValue.JsonObject(whole, document);
+            problems.throwIfAny();
         }
         ZipSecureFile.setMaxEntrySize(MOST_UNPACKED_BYTES);
         try (XSSFWorkbook book = new XSSFWorkbook(new ByteArrayInputStream(bytes))) {
@@ -82,6 +84,7 @@ public final class SheetInput {
         } catch (IOException | POIXMLException | OpenXML4JRuntimeException | IllegalArgumentException | IllegalStateException e) {
             add(whole, "it cannot be read as an Excel workbook, or is too large: at most " + MOST_ROWS + " rows and " + MOST_UNPACKED_BYTES / 1_000_000 + " MB unpacked are read",
                     "open it in a spreadsheet program, keep what is needed and save it again as .xlsx");
+            problems.throwIfAny();
         }
         return new JsonValue.JsonObject(whole, document);
     }

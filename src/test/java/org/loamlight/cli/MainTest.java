@@ -163,7 +163,7 @@ class MainTest {
         assertEquals(ExitCode.IN_ORDER, run.code, run.err);
         assertTrue(run.out.contains("* " + what) || what.equals("code.at-2thvo"), run.out);
         assertTrue(run.out.contains("SOURCES") && run.out.lines().allMatch(line -> line.codePointCount(0, line.length()) <= 80), run.out);
-        assertTrue(run("explain", what, "--species", "corn snake").out.contains("corn snake"));
+        assertTrue(run("explain", what, "--species", "corn snake").out.contains("code.at-2thvo"));
     }
 
     @Test
@@ -172,6 +172,14 @@ class MainTest {
         assertComplaint(run("explain", "code.at-2thvo.2-2-24-flor"), "code.at-2thvo.2-2-24-floor");
         assertComplaint(run("explain", "code.at-2thvo", "--species", "cron snake"), "pantherophis-guttatus");
         assertComplaint(run("explain", "code."), "There is no code");
+    }
+
+    @Test
+    void house_rules_waivers_and_codes_that_cannot_be_used_are_told() {
+        assertComplaint(run("audit", GOOD, "--codes", ",,"), "no code is named");
+        assertComplaint(run("audit", GOOD, "--house", "examples/house/wending-vale-waivers.json"), "\"title\" is missing");
+        assertComplaint(run("audit", GOOD, "--waivers", "examples/house/wending-vale.json"), "\"waivers\" is missing");
+        assertComplaint(run("audit", GOOD, "--house", "nowhere.xlsx"), "there is no such file");
     }
 
     @Test
@@ -196,7 +204,7 @@ class MainTest {
     void a_code_that_is_not_known_is_complained_about_with_those_that_are() {
         assertComplaint(run("audit", FOSTER, "--codes", "at-2thv"), "The code \"at-2thv\" is not known; did you mean \"at-2thvo\"? Known are ");
         assertComplaint(run("audit", FOSTER, "--codes", "all-of-them,"), "\"all-of-them\"");
-        assertComplaint(run("audit", FOSTER, "--codes", ""), "\"\"");
+        assertComplaint(run("audit", FOSTER, "--codes", ""), "no code is named");
         assertComplaint(run("criteria", "--codes", "at-2thvo,nowhere"), "\"nowhere\"");
         assertComplaint(run("audit", FOSTER, "--codes"), "--codes");
     }
