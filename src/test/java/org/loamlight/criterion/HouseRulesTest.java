@@ -92,7 +92,7 @@ class HouseRulesTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '`', value = {
         "'limits': [{'criterion': 'water.chnage', 'topic': 'water-change-interval', 'at-most': '1 d', 'source': 'a', 'why': 'b'}] | the point \"water.chnage\" is not known | did you mean \"water.change\"?",
-        "'limits': [{'criterion': 'water.change', 'topic': 'water', 'at-most': '1 d', 'source': 'a', 'why': 'b'}] | the topic \"water\" is not known | see Topic",
+        "'limits': [{'criterion': 'water.change', 'topic': 'water', 'at-most': '1 d', 'source': 'a', 'why': 'b'}] | the topic \"water\" is not known | known are ",
         "'limits': [{'criterion': 'water.change', 'topic': 'inside-length', 'at-most': '1 m', 'source': 'a', 'why': 'b'}] | is not about inside-length | it is about water-change-interval",
         "'limits': [{'criterion': 'heat.guard', 'topic': 'inside-length', 'at-most': '1 m', 'source': 'a', 'why': 'b'}] | is not about inside-length | takes no limit",
         "'limits': [{'criterion': 'water.change', 'topic': 'water-change-interval', 'at-most': '1 kg', 'source': 'a', 'why': 'b'}] | found \"1 kg\" | a number with a unit",
