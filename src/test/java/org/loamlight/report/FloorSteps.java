@@ -2,7 +2,7 @@ package org.loamlight.report;
 
 import java.math.BigDecimal;
 import java.util.List;
-import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.DoubleStream;
@@ -47,23 +47,23 @@ final class FloorSteps {
         RequiredFloor.points(code, Set.of(growth.species())).stream().flatMap(point -> point.limits().stream().filter(Limit::chosen))
                 .map(limit -> growth.isByShell() ? limit.scope().shell() : limit.scope().size()).flatMapToDouble(FloorSteps::ends).mapToObj(BigDecimal::valueOf).map(BigDecimal::stripTrailingZeros)
                 .filter(end -> end.compareTo(growth.hatchling()) > 0 && end.compareTo(growth.longest()) < 0).forEach(borders::add);
-        return borders.stream().map(border -> at(knowledge, code, growth, border)).filter(Objects::nonNull).toList();
+        return borders.stream().flatMap(border -> at(knowledge, code, growth, border).stream()).toList();
     }
 
     private static DoubleStream ends(SizeClass size) {
         return DoubleStream.of(size.smallest(), size.largest()).filter(Double::isFinite);
     }
 
-    /** The step at a length; null where there is none. */
-    private static FloorStep at(Knowledge knowledge, Code code, Growth growth, BigDecimal border) {
+    /** The step at a length; empty where there is none. */
+    private static Optional<FloorStep> at(Knowledge knowledge, Code code, Growth growth, BigDecimal border) {
         double below = floor(knowledge, code, growth.setup(border.subtract(HAIR), 1));
         double at = floor(knowledge, code, growth.setup(border, 1));
         double above = floor(knowledge, code, growth.setup(border.add(HAIR), 1));
         if (isNear(below, above)) {
-            return null;
+            return Optional.empty();
         }
         boolean included = Math.abs(at - above) < Math.abs(at - below);
-        return new FloorStep(border, included, isAsAdult(knowledge, code, growth, border), included ? below : at, included ? at : above);
+        return Optional.of(new FloorStep(border, included, isAsAdult(knowledge, code, growth, border), included ? below : at, included ? at : above));
     }
 
     /** Whether one that is still growing would not take the same step. */
