@@ -1,0 +1,142 @@
+package org.loamlight.setup;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.loamlight.quantity.Unit;
+
+/**
+ * Every question a setup can answer, read from docs/setup.schema.json: its words have that one home. Understands what that schema uses of JSON Schema,
+ * no more.
+ */
+public final class QuestionCatalogue {
+    private static final String SCHEMA = "/org/loamlight/setup.schema.json";
+    private static final String DEFINITION = "#/$defs/";
+    private static final String PLACE = DEFINITION + "place";
+    private static final String PROPERTIES = "properties";
+    private static final String ANY_DAY = "2026-11-02";
+    /** No measure and no day looks like this, and any text may. */
+    private static final String ANY_TEXT = "x";
+
+    private final JsonValue.JsonObject schema;
+    private final List<Question> questions = new ArrayList<>();
+
+    private QuestionCatalogue(JsonValue.JsonObject schema) {
+        this.schema = schema;
+    }
+
+    /** The questions in the order of the schema; a list before the questions about its parts. Never empty. */
+    public static List<Question> builtIn() {
+        QuestionCatalogue catalogue = new QuestionCatalogue(schema());
+        catalogue.askMembers(catalogue.schema, "");
+        return List.copyOf(catalogue.questions);
+    }
+
+    private static JsonValue.JsonObject schema() {
+        try (InputStream file = QuestionCatalogue.class.getResourceAsStream(SCHEMA)) {
+            return (JsonValue.JsonObject) JsonFile.read(file.readAllBytes(), new Problems("docs/setup.schema.json"));
+        } catch (IOException e) {
+            throw new UncheckedIOException("The questions in the program cannot be read", e);
+        } catch (ProblemsFound e) {
+            throw new IllegalStateException("The questions in the program are broken: " + e.getMessage(), e);
+        }
+    }
+
+    private void askMembers(JsonValue.JsonObject of, String prefix) {
+        member(of, PROPERTIES).ifPresent(members -> members.members().forEach((key, value) -> ask(prefix + key, (JsonValue.JsonObject) value)));
+    }
+
+    private void ask(String path, JsonValue.JsonObject member) {
+        List<JsonValue.JsonObject> ways = ways(member).toList();
+        Optional<JsonValue.JsonObject> nested = with(PROPERTIES, ways);
+        Optional<JsonValue.JsonObject> part = with("items", ways).flatMap(list -> with(PROPERTIES, ways(member(list, "items").orElseThrow()).toList()));
+        if (part.isPresent()) {
+            questions.add(question(path, member, Question.Kind.PARTS, List.of(), List.of()));
+            askMembers(part.get(), path + "[].");
+        } else if (nested.isPresent() && !text(member, "$ref").equals(PLACE)) {
+            askMembers(nested.get(), path + ".");
+        } else {
+            questions.add(single(path, member, ways));
+        }
+    }
+
+    private Question single(String path, JsonValue.JsonObject member, List<JsonValue.JsonObject> ways) {
+        Optional<JsonValue.JsonObject> several = with("items", ways).flatMap(list -> member(list, "items"));
+        List<String> units = units(ways);
+        List<String> words = words(several.map(List::of).orElse(ways));
+        return question(path, member, several.isPresent() ? Question.Kind.SEVERAL : kind(member, ways, !units.isEmpty(), !words.isEmpty()), words, units);
+    }
+
+    private static Question.Kind kind(JsonValue.JsonObject member, List<JsonValue.JsonObject> ways, boolean isMeasured, boolean isInWords) {
+        if (text(member, "$ref").equals(PLACE)) {
+            return Question.Kind.PLACE;
+        }
+        if (isMeasured) {
+            return Question.Kind.MEASURE;
+        }
+        if (takes(ways, ANY_DAY) && !takes(ways, ANY_TEXT)) {
+            return Question.Kind.DAY;
+        }
+        if (isInWords) {
+            return Question.Kind.ONE_OF;
+        }
+        return member.members().get("const") instanceof JsonValue.JsonNumber ? Question.Kind.VERSION : Question.Kind.TEXT;
+    }
+
+    private static Question question(String path, JsonValue.JsonObject member, Question.Kind kind, List<String> words, List<String> units) {
+        String[] sentences = text(member, "description").split("(?<=\\.) ", 2);
+        return new Question(path, sentences[0], sentences.length == 1 ? "" : sentences[1], kind, words, units);
+    }
+
+    /** Every way in which the schema lets it be answered. */
+    private Stream<JsonValue.JsonObject> ways(JsonValue.JsonObject node) {
+        String reference = text(node, "$ref");
+        if (reference.startsWith(DEFINITION)) {
+            return ways(member(member(schema, "$defs").orElseThrow(), reference.substring(DEFINITION.length())).orElseThrow());
+        }
+        if (node.members().get("anyOf") instanceof JsonValue.JsonArray any) {
+            return any.elements().stream().map(JsonValue.JsonObject.class::cast).flatMap(this::ways);
+        }
+        return Stream.of(node);
+    }
+
+    private static Optional<JsonValue.JsonObject> with(String key, List<JsonValue.JsonObject> ways) {
+        return ways.stream().filter(way -> way.members().containsKey(key)).findFirst();
+    }
+
+    /** Words that differ in capital letters only are one. */
+    private static List<String> words(List<JsonValue.JsonObject> ways) {
+        TreeSet<String> seen = new TreeSet<>();
+        return ways.stream().map(way -> way.members().get("enum")).filter(JsonValue.JsonArray.class::isInstance)
+                .flatMap(words -> ((JsonValue.JsonArray) words).elements().stream()).filter(JsonValue.JsonText.class::isInstance)
+                .map(word -> ((JsonValue.JsonText) word).text())
+                .filter(word -> !word.equals(Section.NOT_LOOKED) && seen.add(word.toLowerCase(Locale.ROOT))).toList();
+    }
+
+    private static List<String> units(List<JsonValue.JsonObject> ways) {
+        return takes(ways, ANY_TEXT) ? List.of()
+                : Arrays.stream(Unit.values()).map(Unit::symbol).filter(symbol -> !symbol.isEmpty() && takes(ways, "1 " + symbol)).toList();
+    }
+
+    private static boolean takes(List<JsonValue.JsonObject> ways, String text) {
+        return ways.stream().map(way -> text(way, "pattern")).anyMatch(pattern -> !pattern.isEmpty() && Pattern.compile(pattern).matcher(text).find());
+    }
+
+    private static Optional<JsonValue.JsonObject> member(JsonValue.JsonObject of, String key) {
+        return Optional.ofNullable(of.members().get(key)).filter(JsonValue.JsonObject.class::isInstance).map(JsonValue.JsonObject.class::cast);
+    }
+
+    /** Empty when there is no such text. */
+    private static String text(JsonValue.JsonObject of, String key) {
+        return of.members().get(key) instanceof JsonValue.JsonText text ? text.text() : "";
+    }
+}
