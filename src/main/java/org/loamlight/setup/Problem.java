@@ -9,11 +9,17 @@ package org.loamlight.setup;
  * @param path    where in the document ("animals[0].length"); empty for the document itself
  * @param found   what was found
  * @param allowed what is allowed and the way out
+ * @param cell    the cell of a workbook as spreadsheets name it ("Lamps!C4"), which line and column then count; empty for a text file
  */
-public record Problem(String file, int line, int column, String path, String found, String allowed) {
-    /** One line: file:line:column path: found; allowed. */
+public record Problem(String file, int line, int column, String path, String found, String allowed, String cell) {
+    public Problem(String file, int line, int column, String path, String found, String allowed) {
+        this(file, line, column, path, found, allowed, "");
+    }
+
+    /** One line: file:line:column path: found; allowed. In a workbook the cell stands for line and column. */
     public String text() {
-        String where = line == 0 ? file : file + ":" + line + ":" + column;
+        String place = cell.isEmpty() ? line + ":" + column : cell;
+        String where = line == 0 ? file : file + ":" + place;
         String what = path.isEmpty() ? found : path + ": " + found;
         return where + ": " + what + (allowed.isEmpty() ? "." : "; " + allowed + ".");
     }

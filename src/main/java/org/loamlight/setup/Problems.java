@@ -2,7 +2,9 @@ package org.loamlight.setup;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 
 /** Collects the problems of one file, so that all can be told at once. */
 public final class Problems {
@@ -11,6 +13,7 @@ public final class Problems {
 
     private final String file;
     private final List<Problem> found = new ArrayList<>();
+    private final Set<String> sheets = new LinkedHashSet<>();
 
     public Problems(String file) {
         this.file = file;
@@ -20,8 +23,15 @@ public final class Problems {
         add(at.at(), what, allowed);
     }
 
-    void add(JsonPlace at, String what, String allowed) {
-        found.add(new Problem(file, at.line(), at.column(), at.path(), what, allowed));
+    public void add(JsonPlace at, String what, String allowed) {
+        String cell = at.sheet().isEmpty() ? "" : at.cell();
+        found.add(new Problem(file, at.line(), at.column(), at.path(), what, allowed, cell));
+        sheets.add(sheet(cell));
+    }
+
+    /** Sheets come in the order in which something was wrong on them first. */
+    private static String sheet(String cell) {
+        return cell.substring(0, cell.lastIndexOf('!') + 1);
     }
 
     /** Whether nothing was wrong so far. */
@@ -37,13 +47,15 @@ public final class Problems {
     }
 
     /** Everything that was wrong so far, to be thrown. */
-    ProblemsFound found() {
+    public ProblemsFound found() {
         return new ProblemsFound(told());
     }
 
     private List<Problem> told() {
         List<Problem> sorted = new ArrayList<>(found);
-        sorted.sort(Comparator.comparingInt(Problem::line).thenComparingInt(Problem::column));
+        List<String> order = List.copyOf(sheets);
+        sorted.sort(Comparator.comparingInt((Problem problem) -> order.indexOf(sheet(problem.cell()))).thenComparingInt(Problem::line)
+                .thenComparingInt(Problem::column));
         if (sorted.size() <= MOST_TOLD) {
             return sorted;
         }

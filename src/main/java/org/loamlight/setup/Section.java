@@ -219,9 +219,11 @@ public final class Section {
         return choice(key, Stated.class, Stated.UNKNOWN);
     }
 
-    /** Several words of a type; empty when absent or not looked. A single word is a list of one. */
+    /** Several words of a type; empty when absent or not looked. A single word is a list of one, and told as one. */
     public <E extends Enum<E>> Set<E> choices(String key, Class<E> type) {
-        return answer(key).map(this::elements).orElse(List.of()).stream()
+        List<JsonValue> words = answer(key).map(this::elements).orElse(List.of());
+        told.computeIfPresent(pathOf(key), (path, answer) -> words.stream().map(Section::written).collect(Collectors.joining("; ")));
+        return words.stream()
                 .map(value -> word(value, type, "")).flatMap(Optional::stream).collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
@@ -375,7 +377,7 @@ public final class Section {
         }
         JsonValue earlier = names.putIfAbsent(text.text().strip(), text);
         if (earlier != null) {
-            problems.add(text, "the name " + text.quoted() + " is given twice, first in line " + earlier.at().line(),
+            problems.add(text, "the name " + text.quoted() + " is given twice, first in " + earlier.at().inWords(),
                     "give each part a name of its own");
         }
         return text.text().strip();

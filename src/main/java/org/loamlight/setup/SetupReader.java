@@ -43,7 +43,15 @@ public final class SetupReader {
      */
     public static Setup read(String fileName, byte[] bytes, Map<String, ? extends Collection<String>> names) throws ProblemsFound {
         Problems problems = new Problems(fileName);
-        JsonValue document = JsonFile.read(bytes, problems);
+        return read(JsonFile.read(bytes, problems), problems, names);
+    }
+
+    /**
+     * Reads a setup whose values were taken from anywhere; they know where they stand.
+     *
+     * @param problems with what is wrong already
+     */
+    public static Setup read(JsonValue document, Problems problems, Map<String, ? extends Collection<String>> names) throws ProblemsFound {
         Setup setup = new SetupReader(new KnownSpecies(names), problems).setup(document);
         problems.throwIfAny();
         return setup;
