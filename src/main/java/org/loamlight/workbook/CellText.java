@@ -1,5 +1,6 @@
 package org.loamlight.workbook;
 
+import java.util.Locale;
 import java.util.regex.Pattern;
 
 /** Text made fit for a cell: nothing in it can be run, break the file or be lost without a word. */
@@ -12,6 +13,8 @@ final class CellText {
     private static final String BEGINS_FORMULA = "=+-@\t\r\n\uFF1D\uFF0B\uFF0D\uFF20";
     /** Office Open XML reads _x0041_ as an A (ECMA-376-1, 22.9.2.19), so an underscore that begins such a group is itself escaped. */
     private static final Pattern ESCAPE = Pattern.compile("_(?=x[0-9A-Fa-f]{4}_)");
+
+    private static final Pattern CONTROL = Pattern.compile("[\\x00-\\x1F&&[^\n]]");
 
     private CellText() {
     }
@@ -26,6 +29,11 @@ final class CellText {
         StringBuilder clean = new StringBuilder(text.length());
         text.replace("\r\n", "\n").codePoints().forEach(point -> clean.appendCodePoint(harmless(point)));
         return cut(ESCAPE.matcher(clean).replaceAll("_x005F_"));
+    }
+
+    /** The very text, for a cell that is read again: whatever a cell cannot hold as it is stands there escaped. */
+    static String exact(String text) {
+        return CONTROL.matcher(ESCAPE.matcher(text).replaceAll("_x005F_")).replaceAll(found -> String.format(Locale.ROOT, "_x%04X_", (int) found.group().charAt(0)));
     }
 
     private static int harmless(int point) {

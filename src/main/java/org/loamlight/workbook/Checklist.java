@@ -67,7 +67,7 @@ public final class Checklist {
         try (XSSFWorkbook book = new XSSFWorkbook()) {
             Look look = new Look(book);
             listings.forEach(listing -> SheetWriter.write(listing, book, look));
-            describe(book, listings.get(0).title(), on);
+            describe(book, listings.get(0).title(), SUBJECT, on);
             ByteArrayOutputStream made = new ByteArrayOutputStream();
             book.write(made);
             return FixedZip.of(made.toByteArray());
@@ -75,11 +75,11 @@ public final class Checklist {
     }
 
     /** What file managers and libraries show; dates are the day of the audit, never the clock's. */
-    private static void describe(XSSFWorkbook book, String title, LocalDate on) {
+    static void describe(XSSFWorkbook book, String title, String subject, LocalDate on) {
         Optional<Date> day = Optional.of(Date.from(on.atStartOfDay(ZoneOffset.UTC).toInstant()));
         POIXMLProperties.CoreProperties core = book.getProperties().getCoreProperties();
         core.setTitle(CellText.of(title));
-        core.setSubjectProperty(SUBJECT);
+        core.setSubjectProperty(subject);
         core.setCreator(PROGRAM);
         core.setLastModifiedByUser(PROGRAM);
         core.setCreated(day);

@@ -22,7 +22,9 @@ record Column(String header, int width, Kind kind) {
         /** Empty, for a date. */
         DATE_TO_FILL_IN,
         /** One of the states of {@link State}. */
-        STATE;
+        STATE,
+        /** What the program knows a row by: small and grey, nobody need read it. */
+        KEY;
 
         boolean isToFillIn() {
             return this == TO_FILL_IN || this == DATE_TO_FILL_IN;

@@ -19,6 +19,7 @@ final class Look {
     private static final String FONT = "Arial";
     private static final short POINTS = 10;
     private static final short TITLE_POINTS = 14;
+    private static final short KEY_POINTS = 7;
     private static final byte[] MOSS = {(byte) 0xFF, (byte) 0xE2, (byte) 0xE9, (byte) 0xDA};
     private static final byte[] DARK_FERN = {(byte) 0xFF, 0x2C, 0x45, 0x33};
     private static final String AS_TYPED = "@";
@@ -53,6 +54,14 @@ final class Look {
         font.setBold(true);
         font.setColor(new XSSFColor(DARK_FERN));
         return font;
+    }
+
+    private XSSFFont small() {
+        XSSFFont small = book.createFont();
+        small.setFontName(FONT);
+        small.setFontHeightInPoints(KEY_POINTS);
+        small.setColor(IndexedColors.GREY_50_PERCENT.getIndex());
+        return small;
     }
 
     private XSSFCellStyle title() {
@@ -117,7 +126,7 @@ final class Look {
     }
 
     private static boolean isPlain(Column.Kind kind) {
-        return kind != Column.Kind.STRONG && !kind.isToFillIn();
+        return kind != Column.Kind.STRONG && kind != Column.Kind.KEY && !kind.isToFillIn();
     }
 
     private XSSFCellStyle made(Column.Kind kind) {
@@ -126,6 +135,7 @@ final class Look {
             case STRONG -> style.setFont(bold);
             case TO_FILL_IN -> style.setDataFormat(book.createDataFormat().getFormat(AS_TYPED));
             case DATE_TO_FILL_IN -> style.setDataFormat(book.createDataFormat().getFormat(ISO_DATE));
+            case KEY -> style.setFont(small());
             case NUMBER, TEXT, LEADING, STATE -> {
                 // as framed
             }

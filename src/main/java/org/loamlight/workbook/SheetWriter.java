@@ -21,7 +21,8 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 final class SheetWriter {
     private static final int TITLE_ROW = 0;
     private static final int HEADER_ROW = 1;
-    private static final int FIRST_ROW = 2;
+    /** The row below the header, from 0. */
+    static final int FIRST_ROW = 2;
     private static final int UNITS_PER_DIGIT = 256;
     private static final double POINTS_PER_LINE = 12.75;
     private static final double POINTS_AROUND_TEXT = 4.5;
@@ -53,7 +54,8 @@ final class SheetWriter {
         this.widths = listing.columns().stream().mapToInt(Column::width).toArray();
     }
 
-    static void write(Listing listing, XSSFWorkbook book, Look look) {
+    /** Adds the sheet to the workbook. */
+    static XSSFSheet write(Listing listing, XSSFWorkbook book, Look look) {
         SheetWriter writer = new SheetWriter(listing, book, look);
         writer.columns();
         writer.titleAndHeader();
@@ -64,6 +66,7 @@ final class SheetWriter {
         writer.choices();
         writer.screen();
         writer.paper();
+        return writer.sheet;
     }
 
     private void columns() {
@@ -105,7 +108,8 @@ final class SheetWriter {
         for (int i = 0; i < widths.length; i++) {
             Column column = listing.columns().get(i);
             cell(texts.get(i), shown(column.kind(), row), row.createCell(i));
-            height = Math.max(height, column.kind().isToFillIn() ? POINTS_TO_WRITE_IN : height(TextFit.lines(texts.get(i), widths[i])));
+            double room = column.kind().isToFillIn() ? POINTS_TO_WRITE_IN : 0;
+            height = Math.max(height, Math.max(room, height(TextFit.lines(texts.get(i), widths[i]))));
         }
         row.setHeightInPoints((float) height);
     }

@@ -1,0 +1,34 @@
+package org.loamlight.workbook;
+
+import java.util.List;
+import org.apache.poi.ss.usermodel.DataValidation;
+import org.apache.poi.ss.usermodel.DataValidationConstraint;
+import org.apache.poi.ss.util.CellRangeAddressList;
+import org.apache.poi.xssf.usermodel.XSSFDataValidationHelper;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+
+/**
+ * A list to choose from in some cells of one row.
+ *
+ * @param row   from 0, as the two columns
+ * @param words what can be chosen; empty where they stand in cells
+ * @param cells the cells the words stand in, as a formula names them; empty where they are given
+ */
+record DropDown(int row, int firstColumn, int lastColumn, List<String> words, String cells) {
+    private static final int WORDS_SHOWN = 200;
+
+    static DropDown of(int row, int firstColumn, int lastColumn, List<String> words) {
+        return new DropDown(row, firstColumn, lastColumn, words, "");
+    }
+
+    void putOn(XSSFSheet sheet) {
+        XSSFDataValidationHelper helper = new XSSFDataValidationHelper(sheet);
+        DataValidationConstraint choice = cells.isEmpty() ? helper.createExplicitListConstraint(words.toArray(String[]::new))
+                : helper.createFormulaListConstraint(cells);
+        DataValidation validation = helper.createValidation(choice, new CellRangeAddressList(row, row, firstColumn, lastColumn));
+        validation.setShowErrorBox(true);
+        String told = words.isEmpty() ? "Choose from the list." : "Choose one of: " + String.join(", ", words) + ".";
+        validation.createErrorBox("Answer", CellText.shortened(told, WORDS_SHOWN));
+        sheet.addValidationData(validation);
+    }
+}
