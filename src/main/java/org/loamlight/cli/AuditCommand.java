@@ -22,7 +22,6 @@ import org.loamlight.report.TextReport;
 import org.loamlight.setup.JsonFile;
 import org.loamlight.setup.ProblemsFound;
 import org.loamlight.setup.Setup;
-import org.loamlight.setup.SetupReader;
 import org.loamlight.wording.Wording;
 import org.loamlight.workbook.Checklist;
 import picocli.CommandLine.Command;
@@ -42,7 +41,7 @@ final class AuditCommand implements Callable<Integer> {
     private final Surroundings surroundings;
     private final Supplier<RuleBase.Unchecked> rules;
 
-    @Parameters(paramLabel = "SETUP", description = "The setup file (JSON).")
+    @Parameters(paramLabel = "SETUP", description = "The setup file (JSON), or a form that was filled in (xlsx).")
     private String setupFile;
 
     @Option(names = {"-o", "--output"}, paramLabel = "FILE.xlsx", description = "Also write the Excel checklist.")
@@ -89,7 +88,7 @@ final class AuditCommand implements Callable<Integer> {
         Targets targets = targets();
         InputFile input = InputFile.read(setupFile);
         Knowledge knowledge = KnowledgeReader.builtIn();
-        Setup setup = SetupReader.read(input.name(), input.bytes(), knowledge.speciesNames());
+        Setup setup = SetupFile.read(input, knowledge).setup();
         Knowledge chosen = house.beside(knowledge).withCodes(codes.chosen(setup.species()), setup.species());
         Waivers waivers = house.waivers(chosen);
         Audit audit = new Auditor(chosen, () -> rules.get().checked(knowledge)).audit(setup, day(setup)).with(waivers);

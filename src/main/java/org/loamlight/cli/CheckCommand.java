@@ -4,7 +4,6 @@ import java.util.concurrent.Callable;
 import org.loamlight.criterion.KnowledgeReader;
 import org.loamlight.setup.ProblemsFound;
 import org.loamlight.setup.Setup;
-import org.loamlight.setup.SetupReader;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
@@ -13,7 +12,7 @@ import picocli.CommandLine.Parameters;
 final class CheckCommand implements Callable<Integer> {
     private final Surroundings surroundings;
 
-    @Parameters(paramLabel = "SETUP", description = "The setup file (JSON).")
+    @Parameters(paramLabel = "SETUP", description = "The setup file (JSON), or a form that was filled in (xlsx).")
     private String setupFile;
 
     CheckCommand(Surroundings surroundings) {
@@ -23,7 +22,7 @@ final class CheckCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Complaint, ProblemsFound {
         InputFile input = InputFile.read(setupFile);
-        Setup setup = SetupReader.read(input.name(), input.bytes(), KnowledgeReader.builtIn().speciesNames());
+        Setup setup = SetupFile.read(input, KnowledgeReader.builtIn()).setup();
         surroundings.out().println(input.name() + ": can be read; it answers " + setup.told().answers().size() + " questions about "
                 + setup.animals().size() + (setup.animals().size() == 1 ? " animal." : " animals."));
         return ExitCode.IN_ORDER;

@@ -69,6 +69,8 @@ public final class Main {
         commands.put("generate-completion", GenerateCompletion::new);
         commands.put(AuditCommand.NAME, () -> new AuditCommand(surroundings, rules));
         commands.put("check", () -> new CheckCommand(surroundings));
+        commands.put("form", () -> new FormCommand(surroundings));
+        commands.put("convert", () -> new ConvertCommand(surroundings));
         commands.put("explain", () -> new ExplainCommand(surroundings));
         commands.put("species", () -> new SpeciesCommand(surroundings));
         commands.put("criteria", () -> new CriteriaCommand(surroundings));

@@ -67,7 +67,13 @@ public final class Explanation {
                 || profile.names().stream().anyMatch(wanted::equalsIgnoreCase)).findFirst();
     }
 
-    private Profile profile(String species) {
+    /**
+     * The profile of a species.
+     *
+     * @param species its id, English, Latin or other name
+     * @throws NoSuchElementException saying what is known, when there is no such species
+     */
+    public Profile profile(String species) {
         return find(species).orElseThrow(() -> new NoSuchElementException(say("unknown-species", species) + " "
                 + hint(species, knowledge.profiles().keySet()).orElseGet(() -> say("unknown.species", String.join(", ", knowledge.profiles().keySet())))));
     }
