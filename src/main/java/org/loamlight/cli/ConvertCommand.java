@@ -39,8 +39,7 @@ final class ConvertCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Complaint, ProblemsFound, IOException {
         boolean isJson = file.toLowerCase(Locale.ROOT).endsWith(JSON);
-        Path target = isJson ? InputFile.path(file) : FormCommand.target(file);
-        OutputFiles.requireWritable(target);
+        Path target = target(isJson);
         if (target.toAbsolutePath().normalize().equals(InputFile.path(setupFile).toAbsolutePath().normalize())) {
             throw new Complaint(file + ": this is the setup itself; give the output another name");
         }
@@ -52,6 +51,15 @@ final class ConvertCommand implements Callable<Integer> {
         files.write();
         surroundings.out().println(file + ": written.");
         return ExitCode.IN_ORDER;
+    }
+
+    private Path target(boolean isJson) throws Complaint {
+        if (!isJson && !file.toLowerCase(Locale.ROOT).endsWith(FormCommand.XLSX)) {
+            throw new Complaint(file + ": name the output with .json at the end for a setup file, with .xlsx for a form");
+        }
+        Path target = InputFile.path(file);
+        OutputFiles.requireWritable(target);
+        return target;
     }
 
     private static byte[] form(SetupFile setup, Problems problems, Knowledge knowledge) throws ProblemsFound, IOException {

@@ -21,6 +21,8 @@ import picocli.CommandLine.Parameters;
 /** {@code loamlight form}: an empty form, to be filled in on paper or on a screen. */
 @Command(name = "form", description = "Writes an empty form (Excel workbook) to describe an enclosure with; audit and check read it when it is filled in.")
 final class FormCommand implements Callable<Integer> {
+    static final String XLSX = ".xlsx";
+
     private final Surroundings surroundings;
 
     @Parameters(paramLabel = "SPECIES", description = "The species the enclosure is for: its id, common or scientific name.")
@@ -35,7 +37,7 @@ final class FormCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Complaint, IOException {
-        Path target = target(file);
+        Path target = target();
         Knowledge knowledge = KnowledgeReader.builtIn();
         Species chosen = species(knowledge);
         FormPlan plan = FormPlan.builtIn();
@@ -55,12 +57,11 @@ final class FormCommand implements Callable<Integer> {
         }
     }
 
-    /** The path of a workbook that can be written. */
-    static Path target(String name) throws Complaint {
-        if (!name.toLowerCase(Locale.ROOT).endsWith(".xlsx")) {
-            throw new Complaint(name + ": the form is an Excel workbook; name it with .xlsx at the end");
+    private Path target() throws Complaint {
+        if (!file.toLowerCase(Locale.ROOT).endsWith(XLSX)) {
+            throw new Complaint(file + ": the form is an Excel workbook; name it with .xlsx at the end");
         }
-        Path target = InputFile.path(name);
+        Path target = InputFile.path(file);
         OutputFiles.requireWritable(target);
         return target;
     }

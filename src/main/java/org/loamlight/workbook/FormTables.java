@@ -53,7 +53,7 @@ final class FormTables {
 
     private void once(String sheet, List<Question> questions) {
         List<Column> columns = List.of(Column.text(FormPlan.PART, 15), Column.strong(FormPlan.QUESTION, 34), Column.toFillIn(FormPlan.ANSWER, 26),
-                Column.toFillIn(FormPlan.UNIT, 8), Column.text(FormPlan.HOW, 50), Column.text(FormPlan.ONLY_IF, 17), new Column(FormPlan.KEY, 13, Column.Kind.KEY));
+                Column.toFillIn(FormPlan.UNIT, 8), Column.text(FormPlan.HOW, 48), Column.text(FormPlan.ONLY_IF, 17), new Column(FormPlan.KEY, 15, Column.Kind.KEY));
         for (Question question : questions) {
             row(question, List.of(FormWords.part(question), question.label()), 1);
         }
@@ -62,10 +62,10 @@ final class FormTables {
 
     private void things(String list, String sheet) {
         int count = Math.max(FEWEST_OF.getOrDefault(list, FEWEST), answers.last(list) + TO_SPARE);
-        List<Column> columns = new ArrayList<>(List.of(Column.strong(FormPlan.QUESTION, 30), Column.text(FormPlan.HOW, 44), Column.text(FormPlan.ONLY_IF, 15),
+        List<Column> columns = new ArrayList<>(List.of(Column.strong(FormPlan.QUESTION, 30), Column.text(FormPlan.HOW, 42), Column.text(FormPlan.ONLY_IF, 15),
                 Column.toFillIn(FormPlan.UNIT, 7)));
         IntStream.rangeClosed(1, count).forEach(thing -> columns.add(Column.toFillIn(String.valueOf(thing), WIDTH_OF_THING)));
-        columns.add(new Column(FormPlan.KEY, 13, Column.Kind.KEY));
+        columns.add(new Column(FormPlan.KEY, 15, Column.Kind.KEY));
         plan.question(list).filter(parts -> parts.list().isEmpty() && !list.equals("animals")).ifPresent(parts -> thing(parts, THERE_IS_NONE, count));
         plan.about(list).forEach(question -> thing(question, label(question), count));
         finish(sheet, columns, true);

@@ -21,6 +21,9 @@ final class FormWords {
             return "This form";
         }
         List<String> members = question.members();
+        if (question.kind() == Question.Kind.ONE_OF && question.choices().equals(List.of(FormPlan.YES))) {
+            return Contents.capitalized(question.path());
+        }
         List<String> parts = members.size() == 1 ? List.of("General") : members.subList(0, members.size() - 1);
         return Contents.capitalized(parts.stream().map(part -> part.replace('-', ' ')).collect(Collectors.joining(", ")));
     }

@@ -265,4 +265,40 @@ class MainTest {
             assertEquals(List.of(bad), left.toList());
         }
     }
+
+    @Test
+    void a_form_is_made_converted_checked_and_audited_as_the_setup_it_came_from() throws IOException {
+        Path form = folder.resolve("form.xlsx");
+        Path back = folder.resolve("back.json");
+        assertEquals(ExitCode.IN_ORDER, run("convert", FOSTER, "-o", form.toString()).code);
+        assertEquals(run("check", FOSTER).out.replace(FOSTER, ""), run("check", form.toString()).out.replace(form.toString(), ""));
+        assertEquals(run("audit", FOSTER).out, run("audit", form.toString()).out);
+        assertEquals(ExitCode.IN_ORDER, run("convert", form.toString(), "-o", back.toString()).code);
+        assertEquals(run("audit", FOSTER).out, run("audit", back.toString()).out);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"pantherophis-guttatus", "corn snake", "Pantherophis guttatus"})
+    void an_empty_form_waits_for_its_answers(String species) throws IOException {
+        Path form = folder.resolve("form.xlsx");
+        assertEquals(ExitCode.IN_ORDER, run("form", species, "-o", form.toString()).code);
+        assertComplaint(run("audit", form.toString()), "Animals!E4: animals[0]: \"name\" is missing");
+    }
+
+    @Test
+    void forms_that_cannot_be_made_or_read_are_complained_about_and_leave_nothing() throws IOException {
+        String form = folder.resolve("form.xlsx").toString();
+        assertComplaint(run("form", "corn snak", "-o", form), "pantherophis-guttatus");
+        assertComplaint(run("form", "corn snake"), "--output");
+        assertComplaint(run("form", "corn snake", "-o", folder.resolve("form.pdf").toString()), ".xlsx");
+        assertComplaint(run("form", "corn snake", "-o", folder.resolve("nowhere/form.xlsx").toString()), "does not exist");
+        assertComplaint(run("convert", FOSTER, "-o", FOSTER), "setup itself");
+        assertComplaint(run("convert", FOSTER, "-o", folder.resolve("form.txt").toString()), ".json");
+        Path bad = Files.writeString(folder.resolve("bad.xlsx"), "no workbook");
+        assertComplaint(run("convert", bad.toString(), "-o", folder.resolve("x.json").toString()), "this is no Excel workbook");
+        assertComplaint(run("audit", bad.toString(), "-o", form), "this is no Excel workbook");
+        try (Stream<Path> left = Files.list(folder)) {
+            assertEquals(List.of(bad), left.toList());
+        }
+    }
 }

@@ -5,9 +5,13 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.loamlight.setup.JsonFile;
 
 /** Reads the sheets of an Excel workbook (.xlsx, and .xlsm without its macros). */
 public final class CellReader {
+    /** A sheet of a form with two hundred things has about seven thousand, empty ones counted. */
+    private static final int MOST_CELLS_OF_SHEET = 50_000;
+    private static final int MOST_SHEETS = 100;
     private static final String START = "_rels/.rels";
     private static final byte[] ZIP = {'P', 'K'};
     /** How files of the older kind begin, and workbooks with a password: they are compound files. */
@@ -45,6 +49,9 @@ public final class CellReader {
     public static List<Sheet> read(byte[] file) throws NoWorkbook {
         if (begins(file, COMPOUND)) {
             throw new NoWorkbook("the workbook is locked with a password, or of the older kind .xls", AS_XLSX);
+        }
+        if (file.length > JsonFile.MOST_BYTES) {
+            throw new NoWorkbook("the file is too large to be a form", "at most " + JsonFile.MOST_BYTES + " bytes are read; copy the answers into a new form");
         }
         if (!begins(file, ZIP)) {
             throw new NoWorkbook("this is no Excel workbook", AS_XLSX);
@@ -89,6 +96,9 @@ public final class CellReader {
                 names.put(xml.attribute("id").orElse(""), xml.attribute("name").orElse(""));
             }
         }
+        if (names.size() > MOST_SHEETS) {
+            throw new NoWorkbook("the workbook has more than " + MOST_SHEETS + " sheets", "a form has twelve; copy them into a workbook of their own");
+        }
         if (!isWorkbook) {
             throw new NoWorkbook("this is an Office document, but no Excel workbook", AS_XLSX);
         }
@@ -102,7 +112,10 @@ public final class CellReader {
         List<String> shared = RichText.shared(byType.getOrDefault("sharedStrings", ""), parts);
         NumberStyles styles = NumberStyles.of(byType.getOrDefault("styles", ""), parts, from1904);
         for (Map.Entry<String, String> name : names.entrySet()) {
-            sheets.add(SheetReader.read(name.getValue(), XmlPart.of(byId.getOrDefault(name.getKey(), ""), parts), shared, styles));
+            String part = byId.getOrDefault(name.getKey(), "");
+            Sheet sheet = SheetReader.read(name.getValue(), XmlPart.of(part, parts), shared, styles, MOST_CELLS_OF_SHEET);
+            parts.forget(part);
+            sheets.add(sheet);
         }
     }
 }

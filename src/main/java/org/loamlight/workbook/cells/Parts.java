@@ -47,6 +47,11 @@ final class Parts {
         }
     }
 
+    /** Gives the room of a part back that was read and will not be asked for again: asked for twice, it is missing. */
+    void forget(String name) {
+        parts.remove(name);
+    }
+
     /** The part of that name. */
     byte[] get(String name) throws NoWorkbook {
         byte[] part = parts.get(name);

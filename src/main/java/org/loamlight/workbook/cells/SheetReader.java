@@ -6,8 +6,6 @@ import java.util.regex.Pattern;
 
 /** Reads one sheet. Rows and cells that do not say where they stand follow the one before (ECMA-376-1, 18.3.1). */
 final class SheetReader {
-    /** A form with a hundred parts of each kind has about thirty thousand. */
-    static final int MOST_CELLS = 100_000;
     private static final Pattern PLACE = Pattern.compile("([A-Z]{1,3})(\\d{1,7})");
     private static final Pattern RANGE = Pattern.compile(PLACE + ":[A-Z]{1,3}\\d{1,7}");
     private static final Pattern NAME_OF_ERROR = Pattern.compile("#[A-Z0-9/?!_]{1,20}");
@@ -17,37 +15,39 @@ final class SheetReader {
     private final XmlPart xml;
     private final List<String> shared;
     private final NumberStyles styles;
+    private int left;
     private int row;
     private int column;
 
-    private SheetReader(Sheet sheet, XmlPart xml, List<String> shared, NumberStyles styles) {
+    private SheetReader(Sheet sheet, XmlPart xml, List<String> shared, NumberStyles styles, int most) {
         this.sheet = sheet;
+        this.left = most;
         this.xml = xml;
         this.shared = shared;
         this.styles = styles;
     }
 
-    static Sheet read(String name, XmlPart xml, List<String> shared, NumberStyles styles) throws NoWorkbook {
-        SheetReader reader = new SheetReader(new Sheet(name), xml, shared, styles);
+    /** @param most how many cells are read; a sheet with more of them, empty ones counted, is no sheet of a form */
+    static Sheet read(String name, XmlPart xml, List<String> shared, NumberStyles styles, int most) throws NoWorkbook {
+        SheetReader reader = new SheetReader(new Sheet(name), xml, shared, styles, most);
         reader.read();
         return reader.sheet;
     }
 
     private void read() throws NoWorkbook {
-        int cells = 0;
         while (xml.next()) {
             if (xml.begins("row")) {
                 row = xml.number("r", row + 1);
                 column = 0;
             } else if (xml.begins("c")) {
                 cell();
-                cells++;
+                left--;
             } else if (xml.begins("mergeCell")) {
+                left--;
                 merge(xml.attribute("ref").orElse(""));
             }
-            if (cells > MOST_CELLS) {
-                throw new NoWorkbook("the sheet " + Parts.shown(sheet.name()) + " has more than " + MOST_CELLS + " cells",
-                        "a form has far fewer; copy the answers into a new form");
+            if (left < 0) {
+                throw new NoWorkbook("the sheet " + Parts.shown(sheet.name()) + " has more cells than a form can have", "copy the answers into a new form");
             }
         }
     }

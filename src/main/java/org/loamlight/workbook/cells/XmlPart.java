@@ -1,6 +1,11 @@
 package org.loamlight.workbook.cells;
 
 import java.io.ByteArrayInputStream;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.Optional;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
@@ -10,6 +15,8 @@ import javax.xml.stream.XMLStreamReader;
 /** One part as a stream of XML. Document types and entities of its own are not read; namespaces are not told apart. */
 final class XmlPart {
     private static final XMLInputFactory FACTORY = factory();
+    /** The byte order mark some programs put before UTF-8. */
+    private static final byte[] MARK = {(byte) 0xEF, (byte) 0xBB, (byte) 0xBF};
 
     private final String name;
     private final XMLStreamReader reader;
@@ -29,10 +36,17 @@ final class XmlPart {
     static XmlPart of(String name, Parts parts) throws NoWorkbook {
         byte[] content = parts.get(name);
         try {
-            return new XmlPart(name, FACTORY.createXMLStreamReader(new ByteArrayInputStream(content)));
+            return new XmlPart(name, FACTORY.createXMLStreamReader(characters(content)));
         } catch (XMLStreamException e) {
             throw NoWorkbook.broken(Parts.shown(name));
         }
+    }
+
+    /** Spreadsheets write UTF-8. It is decoded here, for the parser prints what it finds wrong with it. */
+    private static Reader characters(byte[] content) {
+        int mark = content.length >= MARK.length && Arrays.equals(content, 0, MARK.length, MARK, 0, MARK.length) ? MARK.length : 0;
+        return new InputStreamReader(new ByteArrayInputStream(content, mark, content.length - mark),
+                StandardCharsets.UTF_8.newDecoder().onMalformedInput(CodingErrorAction.REPORT));
     }
 
     /** Moves to the next beginning or end of an element; whether there is one. */
