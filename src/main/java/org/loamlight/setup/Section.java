@@ -223,8 +223,7 @@ public final class Section {
     public <E extends Enum<E>> Set<E> choices(String key, Class<E> type) {
         List<JsonValue> words = answer(key).map(this::elements).orElse(List.of());
         told.computeIfPresent(pathOf(key), (path, answer) -> words.stream().map(Section::written).collect(Collectors.joining("; ")));
-        return words.stream()
-                .map(value -> word(value, type, "")).flatMap(Optional::stream).collect(Collectors.toCollection(LinkedHashSet::new));
+        return words.stream().map(value -> word(value, type, "")).flatMap(Optional::stream).collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
     private List<JsonValue> elements(JsonValue value) {

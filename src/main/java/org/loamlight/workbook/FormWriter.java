@@ -92,6 +92,7 @@ public final class FormWriter {
     private static Listing species(Map<String, List<String>> species) {
         List<List<String>> rows = new ArrayList<>();
         species.forEach((id, names) -> rows.add(List.of(id, String.join(", ", names))));
-        return new Listing(FormTables.SPECIES, FormTables.SPECIES, "Species that can be audited", List.of(Column.strong("Id", 30), Column.text("Names", 60)), rows);
+        return new Listing(FormTables.SPECIES, FormTables.SPECIES, "Species that can be audited",
+                List.of(Column.strong("Id", 30), Column.text("Names", 60)), rows);
     }
 }

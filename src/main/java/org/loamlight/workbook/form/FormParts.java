@@ -117,8 +117,8 @@ final class FormParts {
         if (said.filter(cell -> names.contains(cell.text().strip())).isEmpty()) {
             Cell at = said.orElseGet(() -> plan.about(owner.list()).stream().flatMap(question -> filled.answer(question.path(), thing).stream())
                     .findFirst().orElseThrow().cell());
-            problems.add(at.place(owner.list()), said.isEmpty() ? "it is not said which of the " + list + " this belongs to" : "none of the " + list + " has this name",
-                    names.isEmpty() ? "list the " + list + " first" : "the names are " + shown(names));
+            String found = said.isEmpty() ? "it is not said which of the " + list + " this belongs to" : "none of the " + list + " has this name";
+            problems.add(at.place(owner.list()), found, names.isEmpty() ? "list the " + list + " first" : "the names are " + shown(names));
         }
     }
 

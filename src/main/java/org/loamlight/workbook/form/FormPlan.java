@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -11,12 +12,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.loamlight.setup.JsonFile;
 import org.loamlight.setup.Problems;
 import org.loamlight.setup.ProblemsFound;
 import org.loamlight.setup.Question;
 import org.loamlight.setup.QuestionCatalogue;
 import org.loamlight.setup.Section;
+import org.loamlight.setup.Words;
 
 /**
  * What the form asks and where: the questions of the setup format, arranged as rules/form.json says. Besides those the form asks whether some things are
@@ -58,6 +61,8 @@ public final class FormPlan {
         sheets = plan.textsByKey("sheets");
         plan.reportUnasked();
         questions.forEach(question -> byKey.put(question.path(), question));
+        Stream.of(first, onlyIf.keySet(), sheets.keySet()).flatMap(Collection::stream).filter(path -> !byKey.containsKey(path))
+                .forEach(path -> plan.problem("first", "no question has the path " + path, Words.hint(path, byKey.keySet())));
         thereIs.forEach((path, label) -> byKey.put(path, new Question(path, label + ".", "", Question.Kind.ONE_OF, List.of(YES), List.of())));
         sheets.keySet().stream().filter(list -> list.contains(OF_EACH)).map(list -> list + OF_EACH)
                 .forEach(key -> byKey.put(key, new Question(key, "Which one it belongs to.", "Write its name as it stands on its own sheet.",
