@@ -81,15 +81,22 @@ final class Cover {
         return new Quantity(topic, Place.of(layout.zoneOf(third)), names.size(), 0, new Origin(Method.SEEN, Subject.ENCLOSURE.key(), ""), trail);
     }
 
-    private Optional<Quantity> longestOpen() {
-        List<Furnishing> pieces = setup.furnishings().stream().filter(piece -> piece.cover() != Stated.NO).toList();
+    /** Where there is cover along the axis and where there is none (cm); empty when a size or the place of a piece is not told. */
+    Optional<Stretches> merged() {
+        List<Furnishing> pieces = mayCover();
         List<Stretch> stretches = pieces.stream().filter(piece -> piece.cover() == Stated.YES).map(layout::stretch)
                 .flatMap(Optional::stream).toList();
-        if (!layout.length().isKnown() || stretches.size() < pieces.size()) {
-            return Optional.empty();
-        }
-        Stretches merged = Stretches.merged(stretches, layout.length().value());
-        return Optional.of(new Quantity(Topic.LONGEST_OPEN_STRETCH, Place.ANYWHERE, merged.longestOpen(), edgeUncertainty(pieces),
+        return setup.told().has("furnishings", Subject.ENCLOSURE) && layout.length().isKnown() && stretches.size() == pieces.size()
+                ? Optional.of(Stretches.merged(stretches, layout.length().value())) : Optional.empty();
+    }
+
+    private List<Furnishing> mayCover() {
+        return setup.furnishings().stream().filter(piece -> piece.cover() != Stated.NO).toList();
+    }
+
+    private Optional<Quantity> longestOpen() {
+        List<Furnishing> pieces = mayCover();
+        return merged().map(merged -> new Quantity(Topic.LONGEST_OPEN_STRETCH, Place.ANYWHERE, merged.longestOpen(), edgeUncertainty(pieces),
                 new Origin(Method.COMPUTED, Subject.ENCLOSURE.key(), ""), List.of(Step.of("merged", String.valueOf(pieces.size())))));
     }
 

@@ -65,13 +65,18 @@ final class UvLine {
 
     /** Where the line begins; empty while the height of the substrate is not told, which a line up the height does not need. */
     private Optional<Point> from() {
-        double across = mean(lamps.hung().stream().map(HungLamp::across).flatMap(Optional::stream).toList()).orElse(middleOfDepth());
+        double across = across();
         if (layout.axis() == Axis.HEIGHT) {
             double along = mean(lamps.hung().stream().map(HungLamp::along).toList()).orElse(0);
             return Optional.of(new Point(along, across, 0));
         }
         return setup.substrate().filter(substrate -> substrate.depth().isKnown())
                 .map(substrate -> new Point(0, across, Metres.of(substrate.depth()).value()));
+    }
+
+    /** In which depth the line runs, from the front (m): that of the lamps, else the middle. */
+    double across() {
+        return mean(lamps.hung().stream().map(HungLamp::across).flatMap(Optional::stream).toList()).orElse(middleOfDepth());
     }
 
     private static OptionalDouble mean(List<Metres> positions) {
@@ -83,7 +88,8 @@ final class UvLine {
         return depth.isKnown() ? Metres.of(depth).value() / 2 : 0;
     }
 
-    private UvField field(double across) {
+    /** The light of the lamps that hang in a known place, among the solid pieces. @param across of lamps of which it is not told (m) */
+    UvField field(double across) {
         boolean isDepthKnown = setup.enclosure().depth().isKnown()
                 || lamps.hung().stream().anyMatch(lamp -> lamp.across().isPresent());
         List<Box> boxes = isDepthKnown ? new SolidPieces(setup).all() : List.of();

@@ -106,6 +106,11 @@ public final class Auditor {
     }
 
     private Axis axis(Setup setup) {
+        return axis(setup, knowledge);
+    }
+
+    /** Along which axis ends, cover and heat are looked at: the height where all animals live in trees, else the length. */
+    public static Axis axis(Setup setup, Knowledge knowledge) {
         return setup.animals().stream().allMatch(animal -> knowledge.profile(animal.species()).species().lives() == Lives.TREES)
                 ? Axis.HEIGHT : Axis.LENGTH;
     }
