@@ -6,18 +6,26 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Arrays;
+import java.util.HashSet;
+import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.loamlight.criterion.Knowledge;
 import org.loamlight.criterion.KnowledgeReader;
 import org.loamlight.criterion.Waivers;
+import org.loamlight.drawing.Drawing;
+import org.loamlight.drawing.Numbers;
 import org.loamlight.evaluation.Audit;
 import org.loamlight.evaluation.Auditor;
 import org.loamlight.evaluation.RuleBase;
 import org.loamlight.ranking.Ranking;
 import org.loamlight.report.JsonReport;
+import org.loamlight.report.SvgDrawing;
 import org.loamlight.report.TextReport;
 import org.loamlight.setup.JsonFile;
 import org.loamlight.setup.ProblemsFound;
@@ -49,6 +57,9 @@ final class AuditCommand implements Callable<Integer> {
 
     @Option(names = "--json", paramLabel = "FILE|-", description = "Also write the results as JSON; \"-\" prints them instead of the report.")
     private String jsonFile;
+
+    @Option(names = "--drawing", paramLabel = "FILE.svg", description = "Also write the enclosure drawn to scale, as SVG.")
+    private String drawingFile;
 
     @Option(names = "--units", paramLabel = "UNITS", defaultValue = "metric",
             description = "Units in print: ${COMPLETION-CANDIDATES} (default: ${DEFAULT-VALUE}).")
@@ -97,33 +108,46 @@ final class AuditCommand implements Callable<Integer> {
         return failOn.exitCode(ranking.open());
     }
 
-    /** @param json null when it goes to stdout or nowhere */
-    private record Targets(Path workbook, Path json) {
+    /** @param json null when it goes to stdout or nowhere; the others null when they are not wanted */
+    private record Targets(Path workbook, Path json, Path drawing) {
+        List<Path> all() {
+            return Stream.of(workbook, json, drawing).filter(Objects::nonNull).toList();
+        }
     }
 
     private Targets targets() throws Complaint {
         Path workbook = workbookFile == null ? null : InputFile.path(workbookFile);
         Path json = jsonFile == null || jsonFile.equals(TO_STDOUT) ? null : InputFile.path(jsonFile);
-        if (workbook != null && !workbookFile.toLowerCase(Locale.ROOT).endsWith(".xlsx")) {
-            throw new Complaint(workbookFile + ": the checklist is an Excel workbook; name it with .xlsx at the end");
-        }
-        requireApart(workbook, json);
-        return new Targets(workbook, json);
+        Path drawing = drawingFile == null ? null : InputFile.path(drawingFile);
+        requireEnding(workbookFile, ".xlsx", "the checklist is an Excel workbook");
+        requireEnding(drawingFile, ".svg", "the drawing is an SVG picture");
+        Targets targets = new Targets(workbook, json, drawing);
+        requireApart(targets.all());
+        return targets;
     }
 
-    private void requireApart(Path workbook, Path json) throws Complaint {
-        Path setup = InputFile.path(setupFile).toAbsolutePath().normalize();
-        for (Path output : new Path[] {workbook, json}) {
-            if (output != null && output.toAbsolutePath().normalize().equals(setup)) {
+    private static void requireEnding(String file, String ending, String what) throws Complaint {
+        if (file != null && !file.toLowerCase(Locale.ROOT).endsWith(ending)) {
+            throw new Complaint(file + ": " + what + "; name it with " + ending + " at the end");
+        }
+    }
+
+    private void requireApart(List<Path> outputs) throws Complaint {
+        Path setup = whole(InputFile.path(setupFile));
+        Set<Path> before = new HashSet<>();
+        for (Path output : outputs) {
+            if (whole(output).equals(setup)) {
                 throw new Complaint(output + ": this is the setup itself; give the output another name");
             }
-            if (output != null) {
-                OutputFiles.requireWritable(output);
+            OutputFiles.requireWritable(output);
+            if (!before.add(whole(output))) {
+                throw new Complaint(output + ": two outputs would be one file; give them two names");
             }
         }
-        if (workbook != null && json != null && workbook.toAbsolutePath().normalize().equals(json.toAbsolutePath().normalize())) {
-            throw new Complaint(json + ": workbook and JSON would be one file; give them two names");
-        }
+    }
+
+    private static Path whole(Path file) {
+        return file.toAbsolutePath().normalize();
     }
 
     private LocalDate day(Setup setup) {
@@ -140,6 +164,10 @@ final class AuditCommand implements Callable<Integer> {
         workbook.ifPresent(made -> files.add(targets.workbook, made.result()));
         if (targets.json != null) {
             files.add(targets.json, json.getBytes(StandardCharsets.UTF_8));
+        }
+        if (targets.drawing != null) {
+            Drawing drawing = Drawing.of(audit, wording, Numbers.ofReport(ranking));
+            files.add(targets.drawing, SvgDrawing.of(drawing, wording).getBytes(StandardCharsets.UTF_8));
         }
         files.write();
         surroundings.out().print(printed);

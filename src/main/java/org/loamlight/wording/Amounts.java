@@ -30,6 +30,15 @@ final class Amounts {
         return text(rounded(converted(amount, unit), unit, RoundingMode.HALF_EVEN), unit);
     }
 
+    /** In the unit it is printed in, without the noise of doubles. */
+    double plain(Amount amount) {
+        return converted(amount, shown(amount.unit())).round(WITHOUT_NOISE).doubleValue();
+    }
+
+    String symbol(Unit unit) {
+        return shown(unit).symbol();
+    }
+
     /** A lower limit, never rounded to less than it is: who keeps the printed number keeps the limit. */
     String atLeast(Amount amount) {
         Unit unit = shown(amount.unit());

@@ -25,6 +25,7 @@ import org.loamlight.quantity.Method;
 import org.loamlight.quantity.Place;
 import org.loamlight.quantity.Quantity;
 import org.loamlight.quantity.Topic;
+import org.loamlight.quantity.Unit;
 import org.loamlight.quantity.Zone;
 import org.loamlight.ranking.Ranking;
 import org.loamlight.setup.Subject;
@@ -65,6 +66,16 @@ public final class Wording {
     /** A number with its unit in this system of units, at most 6 significant digits: "31 °C", "4.1 in", "2 days". */
     public String amount(Amount amount) {
         return amounts.amount(amount);
+    }
+
+    /** The bare number of an amount in this system of units, not rounded: for charts, which round themselves. */
+    public double plain(Amount amount) {
+        return amounts.plain(amount);
+    }
+
+    /** The symbol of the unit an amount is printed in: "°F"; empty for plain numbers. */
+    public String unitOf(Unit unit) {
+        return amounts.symbol(unit);
     }
 
     /** A value with its expanded uncertainty (k = 2): "31 °C ± 2 °C"; without ± when the uncertainty is 0. */

@@ -84,6 +84,23 @@ class MainTest {
     }
 
     @Test
+    void an_audit_leaves_the_drawing_beside_its_other_outputs() throws IOException {
+        Path drawing = folder.resolve("box.svg");
+        Run run = run("audit", FOSTER, "--drawing", drawing.toString(), "-o", folder.resolve("checklist.xlsx").toString());
+        assertEquals(ExitCode.FOUND, run.code, run.err);
+        String svg = Files.readString(drawing, StandardCharsets.UTF_8);
+        assertTrue(svg.startsWith("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<svg ") && svg.endsWith("</svg>\n"), svg);
+    }
+
+    @Test
+    void a_drawing_needs_its_ending_and_a_file_of_its_own() {
+        assertComplaint(run("audit", FOSTER, "--drawing", folder.resolve("box.png").toString()), "the drawing is an SVG picture; name it with .svg at the end");
+        String same = folder.resolve("box.svg").toString();
+        assertComplaint(run("audit", FOSTER, "--drawing", same, "--json", same), "two outputs would be one file; give them two names");
+        assertComplaint(run("audit", FOSTER, "--drawing", folder.resolve("none").resolve("box.svg").toString()), "does not exist");
+    }
+
+    @Test
     void json_on_stdout_is_json_only_and_the_same_twice_in_any_locale() {
         Run first = run("audit", FOSTER, "--json", "-");
         assertTrue(first.out.startsWith("{") && first.out.endsWith("}\n"), first.out);
