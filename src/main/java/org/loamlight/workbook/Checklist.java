@@ -10,8 +10,13 @@ import java.util.ArrayList;
 import java.util.Date;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import org.apache.poi.ooxml.POIXMLProperties;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.loamlight.drawing.Chart;
+import org.loamlight.drawing.Charts;
+import org.loamlight.drawing.Drawing;
+import org.loamlight.drawing.Numbers;
 import org.loamlight.evaluation.Audit;
 import org.loamlight.ranking.Ranking;
 import org.loamlight.wording.Wording;
@@ -34,15 +39,24 @@ public final class Checklist {
      * @throws IOException when {@code out} cannot be written
      */
     public static void write(Audit audit, Ranking ranking, Wording wording, OutputStream out) throws IOException {
-        out.write(bytes(listings(audit, ranking, wording), audit.on()));
+        Contents contents = new Contents(audit, ranking, wording);
+        Drawing drawing = Drawing.of(audit, wording, Numbers.ofWorkbook(ranking));
+        List<Chart> charts = Charts.of(audit, wording);
+        out.write(bytes(listings(contents), audit.on(), (book, look) -> {
+            DrawingSheet.write(contents.titled("Drawing to scale"), drawing, wording, book, look);
+            ChartSheet.write(contents.titled("Charts"), charts, wording.sentence("drawing.chart.none"), book, look);
+        }));
     }
 
     /** Every sheet in words. */
     static List<Listing> listings(Audit audit, Ranking ranking, Wording wording) {
-        Contents contents = new Contents(audit, ranking, wording);
+        return listings(new Contents(audit, ranking, wording));
+    }
+
+    private static List<Listing> listings(Contents contents) {
         Findings findings = new Findings(contents);
         List<Listing> listings = new ArrayList<>(List.of(Summary.of(contents), findings.toDo(), findings.toFindOut()));
-        if (!audit.knowledge().codes().isEmpty()) {
+        if (!contents.audit().knowledge().codes().isEmpty()) {
             listings.add(new CodesAsked(contents).listing());
         }
         listings.addAll(List.of(findings.right(), new Readings(contents).listing(), contents.sources().listing(contents.titled("Sources"))));
@@ -64,9 +78,16 @@ public final class Checklist {
     }
 
     static byte[] bytes(List<Listing> listings, LocalDate on) throws IOException {
+        return bytes(listings, on, (book, look) -> {
+        });
+    }
+
+    /** @param further adds sheets that are no listings */
+    private static byte[] bytes(List<Listing> listings, LocalDate on, BiConsumer<XSSFWorkbook, Look> further) throws IOException {
         try (XSSFWorkbook book = new XSSFWorkbook()) {
             Look look = new Look(book);
             listings.forEach(listing -> SheetWriter.write(listing, book, look));
+            further.accept(book, look);
             describe(book, listings.get(0).title(), SUBJECT, on);
             ByteArrayOutputStream made = new ByteArrayOutputStream();
             book.write(made);

@@ -32,6 +32,8 @@ final class Look {
     private final XSSFCellStyle title;
     private final XSSFCellStyle framed;
     private final XSSFCellStyle header;
+    /** Made when it is first asked for. */
+    private XSSFCellStyle heading;
 
     Look(XSSFWorkbook book) {
         this.book = book;
@@ -96,6 +98,15 @@ final class Look {
         style.setLeftBorderColor(grey);
         style.setRightBorderColor(grey);
         return style;
+    }
+
+    /** A heading within a sheet. */
+    XSSFCellStyle ofHeading() {
+        if (heading == null) {
+            heading = book.createCellStyle();
+            heading.setFont(bold);
+        }
+        return heading;
     }
 
     XSSFCellStyle ofTitle() {

@@ -62,7 +62,7 @@ final class SheetWriter {
         for (int i = 0; i < listing.rows().size(); i++) {
             writer.row(listing.rows().get(i), writer.sheet.createRow(FIRST_ROW + i));
         }
-        writer.table();
+        table(writer.sheet, listing.table(), new CellRangeAddress(HEADER_ROW, writer.lastRow(), 0, writer.widths.length - 1));
         writer.choices();
         writer.screen();
         writer.paper();
@@ -135,12 +135,13 @@ final class SheetWriter {
         return FIRST_ROW + listing.rows().size() - 1;
     }
 
-    private void table() {
-        AreaReference area = new AreaReference(new CellReference(HEADER_ROW, 0), new CellReference(lastRow(), widths.length - 1),
-                SpreadsheetVersion.EXCEL2007);
+    /** Marks cells as a table with its filter; the first row is its header. */
+    static void table(XSSFSheet sheet, String name, CellRangeAddress cells) {
+        AreaReference area = new AreaReference(new CellReference(cells.getFirstRow(), cells.getFirstColumn()),
+                new CellReference(cells.getLastRow(), cells.getLastColumn()), SpreadsheetVersion.EXCEL2007);
         XSSFTable table = sheet.createTable(area);
-        table.setName(listing.table());
-        table.setDisplayName(listing.table());
+        table.setName(name);
+        table.setDisplayName(name);
         // POI has no call of its own for the filter of a table.
         table.getCTTable().addNewAutoFilter().setRef(area.formatAsString());
         table.setStyleName(TABLE_STYLE);
