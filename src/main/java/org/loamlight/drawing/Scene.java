@@ -31,6 +31,7 @@ final class Scene {
     private final Whereabouts lengthwise;
     private final List<Placement> placements;
     private final Scale scale;
+    private final Optional<UvSlice> light;
 
     Scene(Audit audit, Wording wording, Numbers numbers) {
         this.setup = audit.setup();
@@ -39,6 +40,7 @@ final class Scene {
         this.axis = Auditor.axis(setup, audit.knowledge());
         this.lengthwise = Whereabouts.of(setup, Axis.LENGTH);
         this.placements = new Placements(setup, lengthwise, numbers).all();
+        this.light = UvSlice.of(setup);
         this.scale = Scale.fitting(hasLength() ? length() : LEAST, depth().orElse(0) + heightDrawn().orElse(0));
     }
 
@@ -117,8 +119,9 @@ final class Scene {
         return setup.substrate().map(Substrate::depth).filter(depth -> depth.isKnown() && depth.value() > 0).map(Measure::value);
     }
 
+    /** The light of all UV lamps; empty while one of them is not known. */
     Optional<UvSlice> light() {
-        return UvSlice.of(setup);
+        return light;
     }
 
     String say(String key, Object... arguments) {

@@ -16,8 +16,8 @@ import org.loamlight.physics.Stretch;
  */
 final class UvLines {
     private static final double[] LEVELS = {0.5, 1, 2, 3, 4, 6, 8};
-    private static final int COLUMNS = 60;
-    private static final int ROWS = 40;
+    private static final int COLUMNS = 48;
+    private static final int ROWS = 32;
     /** Less than any line is drawn for, so that the root of its inverse stays finite. */
     private static final double LEAST = 1e-3;
     /** Shorter lines (mm) are lost among the lamp's own outline. */

@@ -17,6 +17,7 @@ import org.loamlight.drawing.Chart;
 import org.loamlight.drawing.Charts;
 import org.loamlight.drawing.Drawing;
 import org.loamlight.drawing.Numbers;
+import org.loamlight.drawing.Picture;
 import org.loamlight.evaluation.Audit;
 import org.loamlight.ranking.Ranking;
 import org.loamlight.wording.Wording;
@@ -71,7 +72,13 @@ public final class Checklist {
         List<Column> columns = List.of(Column.number(), Column.strong("What", 100), new Column("State", 20, Column.Kind.STATE));
         try {
             List<String> row = List.of("1", "text", State.OPEN.inWords());
-            bytes(List.of(new Listing("Sheet", "Table", "Title", columns, List.of(row))), LocalDate.EPOCH);
+            bytes(List.of(new Listing("Sheet", "Table", "Title", columns, List.of(row))), LocalDate.EPOCH, (book, look) -> {
+                ChartSheet.write("Title", List.of(new Chart(Chart.Kind.RANGES, "Chart", "chart", "axis", "label", List.of("text"),
+                        List.of(new Chart.Series("series", List.of(1.0))))), "", book, look);
+                DrawingShapes shapes = new DrawingShapes();
+                shapes.add(new Picture("Picture", "picture", 1, 1, List.of(), List.of()), 0);
+                DrawingSheet.put(shapes, book.createSheet(DrawingSheet.NAME));
+            });
         } catch (IOException e) {
             throw new UncheckedIOException("Nothing is read or written outside the memory here", e);
         }

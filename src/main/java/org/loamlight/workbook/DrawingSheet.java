@@ -78,6 +78,10 @@ final class DrawingSheet {
                 sheet.createRow(next++).setHeightInPoints((float) POINTS_PER_ROW);
             }
         }
+        put(shapes, sheet);
+    }
+
+    static void put(DrawingShapes shapes, XSSFSheet sheet) {
         sheet.createDrawingPatriarch().getCTDrawing().set(parsed(shapes.part()));
     }
 
