@@ -123,13 +123,14 @@ final class DrawingShapes {
             case NONE -> "<a:noFill/>";
             case PAPER -> "<a:solidFill>" + PAPER + "</a:solidFill>";
             case INK -> "<a:solidFill>" + INK + "</a:solidFill>";
-            case COVER -> pattern("ltUpDiag", CLEAR);
-            case SUBSTRATE -> pattern("ltHorz", PAPER);
+            case COVER -> pattern("ltUpDiag");
+            case SUBSTRATE -> pattern("ltHorz");
         };
     }
 
-    private static String pattern(String preset, String ground) {
-        return "<a:pattFill prst=\"" + preset + "\"><a:fgClr>" + INK + "</a:fgClr><a:bgClr>" + ground + "</a:bgClr></a:pattFill>";
+    /** On a clear ground, so that what lies below stays visible. */
+    private static String pattern(String preset) {
+        return "<a:pattFill prst=\"" + preset + "\"><a:fgClr>" + INK + "</a:fgClr><a:bgClr>" + CLEAR + "</a:bgClr></a:pattFill>";
     }
 
     private static String stroke(Stroke stroke) {
