@@ -4,7 +4,5 @@ package org.loamlight.drawing;
 public enum Fill {
     NONE, PAPER, INK,
     /** Slanted lines: gives cover. */
-    COVER,
-    /** Level lines: substrate. */
-    SUBSTRATE
+    COVER
 }

@@ -16,6 +16,8 @@ final class FrontView {
     private static final double BOTTOM = 8;
     /** How high the sides of a piece are drawn of which it is not told how high it is (mm). */
     private static final double STUB = 2.5;
+    /** Between the level lines of the substrate (mm). */
+    private static final double LAYER = 1.6;
     private static final double BAR = 4;
     private static final double GAP = 2;
 
@@ -55,7 +57,12 @@ final class FrontView {
 
     private void substrate(View view) {
         scene.substrate().ifPresent(depth -> {
-            view.add(new Shape.Box(view.area(new Stretch(0, scene.length()), new Stretch(0, depth)), Stroke.THIN, Fill.SUBSTRATE));
+            Area ground = view.area(new Stretch(0, scene.length()), new Stretch(0, depth));
+            view.add(new Shape.Box(ground, Stroke.THIN, Fill.NONE));
+            // Lines of their own: as a fill some programs draw level lines as thick bars.
+            for (double y = ground.bottom() - LAYER; y > ground.top(); y -= LAYER) {
+                view.line(ground.left(), y, ground.right(), y, Stroke.THIN);
+            }
             view.marks().fixed(View.LEFT, view.y(0) + 2.4,
                     scene.say("substrate", scene.centimetres(depth)) + scene.numbers().about(Topic.SUBSTRATE_DEPTH));
         });

@@ -18,7 +18,6 @@ final class SvgWriter {
     private static final String PATTERNS = """
             <defs>
             <pattern id="cover" width="2" height="2" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><line x1="0" y1="0" x2="0" y2="2" stroke="#000" stroke-width="0.25"/></pattern>
-            <pattern id="substrate" width="2" height="1.2" patternUnits="userSpaceOnUse"><line x1="0" y1="0.6" x2="2" y2="0.6" stroke="#000" stroke-width="0.1"/></pattern>
             </defs>
             """;
 
@@ -103,7 +102,6 @@ final class SvgWriter {
             case PAPER -> " fill=\"#fff\"";
             case INK -> " fill=\"#000\"";
             case COVER -> " fill=\"url(#cover)\"";
-            case SUBSTRATE -> " fill=\"url(#substrate)\"";
         };
     }
 

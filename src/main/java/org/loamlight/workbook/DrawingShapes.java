@@ -124,7 +124,6 @@ final class DrawingShapes {
             case PAPER -> "<a:solidFill>" + PAPER + "</a:solidFill>";
             case INK -> "<a:solidFill>" + INK + "</a:solidFill>";
             case COVER -> pattern("ltUpDiag");
-            case SUBSTRATE -> pattern("ltHorz");
         };
     }
 

@@ -84,7 +84,7 @@ class DrawingTest {
                 , "substrate": {"material": "soil", "depth": "9 cm"},
                 "furnishings": [{"name": "cork", "kind": "cork", "from": "10 cm", "to": "40 cm", "stands-on": "substrate"}]""");
         Picture front = picture(drawing, "From the front");
-        assertTrue(hasBox(front, new Area(24, 6 + 31 * 4 / 3.0, 400 / 3.0, 12), Stroke.THIN, Fill.SUBSTRATE));
+        assertTrue(hasBox(front, new Area(24, 6 + 31 * 4 / 3.0, 400 / 3.0, 12), Stroke.THIN, Fill.NONE));
         double floor = 6 + 31 * 4 / 3.0;
         assertTrue(shapes(front, Shape.Line.class).stream().anyMatch(line -> line.stroke() == Stroke.HEAVY
                 && Math.abs(line.from().y() - floor) < HAIR && Math.abs(line.from().x() - 24 - 40 / 3.0) < HAIR && Math.abs(line.to().x() - 24 - 160 / 3.0) < HAIR));
