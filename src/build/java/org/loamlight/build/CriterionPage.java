@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.yaml.snakeyaml.DumperOptions;
@@ -23,7 +24,9 @@ final class CriterionPage {
     private static final Pattern HEADING = Pattern.compile("(?m)^## (.+)$");
     private static final Pattern RULE = Pattern.compile("(?m)^rule \"([^\"]+)\"");
     private static final Map<String, String> SECTIONS = Map.of("Requirement", "requirement", "Why", "why",
-            "How to measure", "measure", "How to correct", "correct", "Exceptions", "exceptions");
+            "How to measure", "measure", "How to correct", "correct", "Until then", "meanwhile", "Exceptions", "exceptions");
+    /** Sections with words of their own for some of the rule variants. */
+    private static final Set<String> BY_VARIANT = Set.of("correct", "meanwhile");
 
     private CriterionPage() {
     }
@@ -94,7 +97,7 @@ final class CriterionPage {
             if (key == null) {
                 throw new Unusable(page, "the heading \"" + heading + "\" is not one of " + SECTIONS.keySet());
             }
-            sections.put(key, key.equals("correct") ? byVariant(body) : unwrapped(body));
+            sections.put(key, BY_VARIANT.contains(key) ? byVariant(body) : unwrapped(body));
         });
         return sections;
     }

@@ -69,6 +69,6 @@ final class CriterionReader {
 
     static Page page(Section page) {
         return new Page(page.prose("requirement"), page.prose("why"), page.prose("measure"), page.textsByKey("correct"),
-                page.prose("exceptions"), page.textsByKey("found"));
+                page.textsByKey("meanwhile"), page.prose("exceptions"), page.textsByKey("found"));
     }
 }

@@ -7,8 +7,8 @@ import java.util.function.Supplier;
 public final class Page {
     private final Once<Words> words;
 
-    private record Words(String requirement, String why, String measure, Map<String, String> correct, String exceptions,
-            Map<String, String> found) {
+    private record Words(String requirement, String why, String measure, Map<String, String> correct, Map<String, String> meanwhile,
+            String exceptions, Map<String, String> found) {
     }
 
     /**
@@ -16,11 +16,19 @@ public final class Page {
      * @param why         why it matters
      * @param measure     how to find out
      * @param correct     how to put it right, by variant, with {shortfall} and {limit} where an amount belongs; "" for the usual one
+     * @param meanwhile   what keeps the animal safe until it is put right, by variant, with {without-heat} where an animal could be left
+     *                    without warmth; "" for the usual one; empty where no finding can be a danger
      * @param exceptions  when it does not hold; may be empty
      * @param found       what a finding of each variant says, with {subject}; empty for criteria judged by a limit alone
      */
+    public Page(String requirement, String why, String measure, Map<String, String> correct, Map<String, String> meanwhile, String exceptions,
+            Map<String, String> found) {
+        this(Once.of(new Words(requirement, why, measure, correct, meanwhile, exceptions, found)));
+    }
+
+    /** A page on which no finding can be a danger. */
     public Page(String requirement, String why, String measure, Map<String, String> correct, String exceptions, Map<String, String> found) {
-        this(Once.of(new Words(requirement, why, measure, correct, exceptions, found)));
+        this(requirement, why, measure, correct, Map.of(), exceptions, found);
     }
 
     private Page(Once<Words> words) {
@@ -48,6 +56,10 @@ public final class Page {
         return words.get().correct;
     }
 
+    public Map<String, String> meanwhile() {
+        return words.get().meanwhile;
+    }
+
     public String exceptions() {
         return words.get().exceptions;
     }
@@ -59,6 +71,11 @@ public final class Page {
     /** How to put a variant right; the usual way when the variant has no words of its own. */
     public String correctFor(String variant) {
         return correct().getOrDefault(variant, correct().getOrDefault("", ""));
+    }
+
+    /** What keeps the animal safe until a variant is put right; the usual words when it has none of its own. */
+    public String meanwhileFor(String variant) {
+        return meanwhile().getOrDefault(variant, meanwhile().getOrDefault("", ""));
     }
 
     /** What a finding of the variant says; the usual words when it has none of its own. */

@@ -153,9 +153,16 @@ public final class Explanation {
         section(lines, "requirement", page.requirement());
         section(lines, "why", page.why());
         section(lines, "measure", page.measure());
-        lines.heading(say("correct"));
-        page.correct().forEach((variant, text) -> lines.paragraph(0, withoutSlots(variant.isEmpty() ? text : say("because", variant, text), criterion)));
+        byVariant(lines, "correct", page.correct(), criterion);
+        if (!page.meanwhile().isEmpty()) {
+            byVariant(lines, "meanwhile", page.meanwhile(), criterion);
+        }
         section(lines, "exceptions", page.exceptions());
+    }
+
+    private void byVariant(Lines lines, String key, Map<String, String> texts, Criterion criterion) {
+        lines.heading(say(key));
+        texts.forEach((variant, text) -> lines.paragraph(0, withoutSlots(variant.isEmpty() ? text : say("because", variant, text), criterion)));
     }
 
     private void section(Lines lines, String key, String prose) {
@@ -166,7 +173,7 @@ public final class Explanation {
 
     private String withoutSlots(String text, Criterion criterion) {
         return text.replace("{shortfall}", say("shortfall")).replace("{limit}", say("limit"))
-                .replace("{subject}", say("subject-placeholder", wording.sentence("kind." + criterion.subject().id())));
+                .replace("{without-heat}", wording.sentence("until.without-heat")).replace("{subject}", say("subject-placeholder", wording.sentence("kind." + criterion.subject().id())));
     }
 
     private void limits(Lines lines, Criterion criterion, Profile profile, Map<String, Citation> sources) {

@@ -124,6 +124,7 @@ public final class JsonReport {
         texts("voided", finding.voided().stream().map(voided -> voided.quantity().source()).distinct());
         textUnlessEmpty("reason", wording.reason(finding));
         textUnlessEmpty("correct", wording.correction(finding));
+        textUnlessEmpty("meanwhile", wording.meanwhile(finding));
         waiver(finding);
         json.writeEndObject();
     }

@@ -132,6 +132,7 @@ public final class TextReport {
             lines.labelled(INDENT, say("found"), past.isEmpty() ? wording.found(finding) : say("found.past", wording.found(finding), past));
             lines.labelled(INDENT, say("required"), required(finding));
             lines.labelled(INDENT, say("correct"), wording.correction(finding));
+            lines.labelled(INDENT, say("meanwhile"), wording.meanwhile(finding));
             end(finding);
         }
     }

@@ -9,6 +9,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.loamlight.criterion.DecisionRule;
+import org.loamlight.criterion.Grade;
 import org.loamlight.criterion.ResolvedLimit;
 import org.loamlight.criterion.Where;
 import org.loamlight.finding.Decision;
@@ -21,7 +22,7 @@ import org.loamlight.setup.SubjectKind;
 
 /** Limits in words, how far past them a value is, and what to do about it. */
 final class Limits {
-    private static final Pattern SLOT = Pattern.compile("\\{(shortfall|limit|subject)}");
+    private static final Pattern SLOT = Pattern.compile("\\{(shortfall|limit|subject|without-heat)}");
 
     private final Amounts amounts;
 
@@ -120,6 +121,17 @@ final class Limits {
         List<String> variants = finding.variants().isEmpty() ? List.of("") : finding.variants();
         Map<String, String> filling = strictest(finding).map(held -> Map.of("shortfall", shortfall(held), "limit", end(held))).orElse(Map.of());
         return variants.stream().map(variant -> firstParagraph(finding.criterion().page().correctFor(variant))).distinct()
+                .map(text -> filled(text, finding.subject(), filling)).collect(Collectors.joining(" "));
+    }
+
+    /** What keeps the animal safe until a danger is put right; empty for what is none, and where the page says nothing. */
+    String meanwhile(Finding finding) {
+        if (finding.result() != Result.NONCONFORMITY || finding.grade() != Grade.CRITICAL) {
+            return "";
+        }
+        List<String> variants = finding.variants().isEmpty() ? List.of("") : finding.variants();
+        Map<String, String> filling = Map.of("without-heat", Sentences.of("until.without-heat"));
+        return variants.stream().map(finding.criterion().page()::meanwhileFor).filter(text -> !text.isEmpty()).distinct()
                 .map(text -> filled(text, finding.subject(), filling)).collect(Collectors.joining(" "));
     }
 

@@ -235,6 +235,11 @@ public final class Wording {
         return limits.correction(finding);
     }
 
+    /** What keeps the animal safe until a danger is put right; empty for what is none. */
+    public String meanwhile(Finding finding) {
+        return limits.meanwhile(finding);
+    }
+
     /** How to find out, the first paragraph of the page; may be empty. */
     public String howToMeasure(Finding finding) {
         return Limits.firstParagraph(finding.criterion().page().measure());

@@ -24,6 +24,7 @@ import org.loamlight.criterion.Bound;
 import org.loamlight.criterion.Citation;
 import org.loamlight.criterion.CodeReader;
 import org.loamlight.criterion.Criterion;
+import org.loamlight.criterion.Grade;
 import org.loamlight.criterion.Knowledge;
 import org.loamlight.criterion.Limit;
 import org.loamlight.criterion.Profile;
@@ -110,6 +111,31 @@ class CatalogueTest {
         }
     }
 
+    /** The checklist asks to act today wherever something is a danger, and then the way to safety must be safe itself. */
+    @Test
+    void where_something_can_be_a_danger_the_page_says_what_keeps_the_animal_safe_until_then() {
+        Set<String> byLimit = limits().filter(limit -> limit.grade().filter(Grade.CRITICAL::equals).isPresent()).map(Limit::criterion)
+                .collect(Collectors.toSet());
+        for (Criterion criterion : criteria()) {
+            Set<String> dangers = criterion.grades().keySet().stream().filter(variant -> criterion.gradeOf(variant) == Grade.CRITICAL)
+                    .collect(Collectors.toCollection(TreeSet::new));
+            if (criterion.grade() == Grade.CRITICAL || byLimit.contains(criterion.id())) {
+                dangers.add("");
+            }
+            dangers.forEach(variant -> assertFalse(criterion.page().meanwhileFor(variant).isBlank(), criterion.id() + " " + variant));
+            assertEquals(dangers.isEmpty(), criterion.page().meanwhile().isEmpty(), criterion.id());
+        }
+    }
+
+    /** Unplugging the only heat can kill. */
+    @Test
+    void whoever_says_to_switch_off_what_warms_says_what_becomes_of_the_warmth() {
+        Pattern off = Pattern.compile("(?i)unplug|switch (it|the heater|this lamp) off|pull the plug");
+        List<String> texts = criteria().stream().flatMap(criterion -> criterion.page().meanwhile().values().stream()).filter(text -> off.matcher(text).find()).toList();
+        texts.forEach(text -> assertTrue(text.contains("{without-heat}"), text));
+        assertTrue(texts.size() >= 10, texts.toString());
+    }
+
     @Test
     void each_variant_a_page_grades_or_words_is_a_rule() {
         for (Criterion criterion : criteria()) {
@@ -118,6 +144,7 @@ class CatalogueTest {
             Set<String> worded = new TreeSet<>(criterion.grades().keySet());
             worded.addAll(criterion.page().found().keySet());
             worded.addAll(criterion.page().correct().keySet());
+            worded.addAll(criterion.page().meanwhile().keySet());
             worded.removeAll(variants);
             assertEquals(Set.of(), worded, criterion.id());
         }
