@@ -16,10 +16,14 @@ import org.loamlight.evaluation.Audit;
 import org.loamlight.evaluation.BuiltIn;
 import org.loamlight.ranking.Ranking;
 import org.loamlight.report.TextReport;
+import org.loamlight.setup.JsonFile;
+import org.loamlight.setup.JsonValue;
+import org.loamlight.setup.Problems;
 import org.loamlight.setup.ProblemsFound;
 import org.loamlight.setup.Setup;
 import org.loamlight.wording.Units;
 import org.loamlight.wording.Wording;
+import org.loamlight.workbook.Carried;
 import org.loamlight.workbook.Checklist;
 import org.loamlight.workbook.WorkbookText;
 
@@ -65,9 +69,11 @@ class ExampleReportsTest {
     /** The sheets that are taken along; the others are tested by their parts and would make the text too long to read. */
     @Test
     void workbook_of_the_us_example_is_the_one_kept_as_text() throws IOException, ProblemsFound {
-        Audit audit = audit(EXAMPLES.resolve("us-kingsnake.json"));
+        Path example = EXAMPLES.resolve("us-kingsnake.json");
+        Audit audit = audit(example);
+        JsonValue document = JsonFile.read(Files.readAllBytes(example), new Problems(example.toString()));
         ByteArrayOutputStream workbook = new ByteArrayOutputStream();
-        Checklist.write(audit, Ranking.of(audit.findings()), new Wording(Units.US, audit.knowledge()), workbook);
+        Checklist.write(audit, Ranking.of(audit.findings()), new Wording(Units.US, audit.knowledge()), Carried.first(document), workbook);
         String text = WorkbookText.dump(workbook.toByteArray()).replace(audit.knowledge().sha256(), HASH);
         GoldenFile.assertMatches(Path.of("src", "test", "resources", "golden", "us-kingsnake.workbook.txt"),
                 text.substring(0, text.indexOf("== What is right ==")));

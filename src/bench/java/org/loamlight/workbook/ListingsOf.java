@@ -8,6 +8,9 @@ import org.loamlight.evaluation.Audit;
 import org.loamlight.evaluation.Auditor;
 import org.loamlight.evaluation.RuleBase;
 import org.loamlight.ranking.Ranking;
+import org.loamlight.setup.JsonFile;
+import org.loamlight.setup.JsonValue;
+import org.loamlight.setup.Problems;
 import org.loamlight.setup.Setup;
 import org.loamlight.setup.SetupReader;
 import org.loamlight.wording.Units;
@@ -24,7 +27,8 @@ public final class ListingsOf {
         Knowledge knowledge = KnowledgeReader.builtIn();
         Setup setup = SetupReader.read(arguments[0], Files.readAllBytes(Path.of(arguments[0])), knowledge.profiles().keySet());
         Audit audit = new Auditor(knowledge, RuleBase.load(knowledge)).audit(setup, setup.on().orElseThrow());
-        WorkbookOnly.save(Checklist.listings(audit, Ranking.of(audit.findings()), new Wording(Units.METRIC, knowledge)), audit.on(),
+        JsonValue document = JsonFile.read(Files.readAllBytes(Path.of(arguments[0])), new Problems(arguments[0]));
+        WorkbookOnly.save(Checklist.listings(audit, Ranking.of(audit.findings()), new Wording(Units.METRIC, knowledge), Carried.first(document)), audit.on(),
                 Path.of(arguments[1]));
     }
 }

@@ -15,6 +15,14 @@ final class CodesOption {
             description = "Laws and association codes to hold beside what the species needs, with commas between, or \"all\"; \"loamlight codes\" lists them.")
     private List<String> ids;
 
+    /** The codes that were chosen, else those of these ids; what they ask of these species at least. */
+    List<Code> chosenOr(List<String> others, Set<String> species) throws Complaint {
+        if (ids == null) {
+            ids = others.isEmpty() ? null : others;
+        }
+        return chosen(species);
+    }
+
     /** The chosen codes in the order given, each once; empty when none was asked for. */
     List<Code> chosen() throws Complaint {
         return chosen(Set.of());

@@ -1,6 +1,10 @@
 package org.loamlight.cli;
 
+import java.util.HashMap;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Stream;
 import org.loamlight.criterion.HouseRulesReader;
 import org.loamlight.criterion.Knowledge;
 import org.loamlight.criterion.Waivers;
@@ -42,6 +46,13 @@ final class HouseOptions {
         }
         Problems problems = new Problems(file.name());
         return Waivers.read(SheetInput.waivers(file.bytes(), problems), problems, JsonFile.sha256(file.bytes()), knowledge);
+    }
+
+    /** What each file that is read is, by its name, these two among them. */
+    Map<String, String> files(Map<String, String> others) {
+        Map<String, String> files = new HashMap<>(others);
+        Stream.of(houseFile, waiversFile).filter(Objects::nonNull).forEach(file -> files.put(file, "read as well"));
+        return files;
     }
 
     private static boolean isSpreadsheet(String name) {

@@ -68,6 +68,7 @@ public final class Main {
         commands.put("help", HelpCommand::new);
         commands.put("generate-completion", GenerateCompletion::new);
         commands.put(AuditCommand.NAME, () -> new AuditCommand(surroundings, rules));
+        commands.put(RecheckCommand.NAME, () -> new RecheckCommand(surroundings, rules));
         commands.put("check", () -> new CheckCommand(surroundings));
         commands.put("form", () -> new FormCommand(surroundings));
         commands.put("convert", () -> new ConvertCommand(surroundings));

@@ -31,9 +31,10 @@ final class CellText {
         return cut(ESCAPE.matcher(clean).replaceAll("_x005F_"));
     }
 
-    /** The very text, for a cell that is read again: whatever a cell cannot hold as it is stands there escaped. */
+    /** The very text, for a cell that is read again: whatever a cell cannot hold as it is stands there escaped. One longer than a cell is cut. */
     static String exact(String text) {
-        return CONTROL.matcher(ESCAPE.matcher(text).replaceAll("_x005F_")).replaceAll(found -> String.format(Locale.ROOT, "_x%04X_", (int) found.group().charAt(0)));
+        String exact = CONTROL.matcher(ESCAPE.matcher(text).replaceAll("_x005F_")).replaceAll(found -> String.format(Locale.ROOT, "_x%04X_", (int) found.group().charAt(0)));
+        return shortened(exact, MOST_CHARACTERS);
     }
 
     private static int harmless(int point) {

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BiConsumer;
 import org.apache.poi.ooxml.POIXMLProperties;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.loamlight.drawing.Chart;
 import org.loamlight.drawing.Charts;
@@ -21,46 +22,65 @@ import org.loamlight.drawing.Picture;
 import org.loamlight.evaluation.Audit;
 import org.loamlight.ranking.Ranking;
 import org.loamlight.wording.Wording;
+import org.loamlight.workbook.visit.Recorded;
 
 /**
- * The Excel checklist of one audit, to be carried to the enclosure and filled in: summary, what to do, what to find out,
- * what codes ask if any were chosen, what is right, every value, every source.
+ * The Excel checklist of one audit, to be carried to the enclosure, filled in and read again: summary with what must be done today, what changed if
+ * there was a checklist before, the walk and the visit to be filled in, what to do, what to find out, what codes ask if any were chosen, what is right,
+ * a page for the keeper, every value, the history, every source, drawing, charts, and the record it is read again by.
  */
 public final class Checklist {
     private static final String PROGRAM = "Loamlight";
     private static final String SUBJECT = "Husbandry audit of a reptile enclosure";
 
+    /** Nobody reads the record on paper. */
+    private static final String TITLE_ONLY = "$A$1:$C$1";
+
     private Checklist() {
     }
 
     /**
-     * Writes the workbook. The same audit, ranking and wording give the same bytes on every machine and at any time.
+     * Writes the workbook. The same audit, ranking, wording and what is carried along give the same bytes on every machine and at any time.
      *
      * @param out receives the workbook whole, after it was made without failure; it is not closed
      * @throws IOException when {@code out} cannot be written
      */
-    public static void write(Audit audit, Ranking ranking, Wording wording, OutputStream out) throws IOException {
+    public static void write(Audit audit, Ranking ranking, Wording wording, Carried carried, OutputStream out) throws IOException {
         Contents contents = new Contents(audit, ranking, wording);
+        WalkSheet walk = new WalkSheet(contents);
         Drawing drawing = Drawing.of(audit, wording, Numbers.ofWorkbook(ranking));
         List<Chart> charts = Charts.of(audit, wording);
-        out.write(bytes(listings(contents), audit.on(), (book, look) -> {
+        Recorded recorded = Recorded.of(audit, carried.setup(), walk.asked());
+        out.write(bytes(listings(contents, walk, carried), audit.on(), (book, look) -> {
+            XSSFSheet sheet = book.getSheet(walk.listing().sheet());
+            walk.dropDowns().forEach(choice -> choice.putOn(sheet));
             DrawingSheet.write(contents.titled("Drawing to scale"), drawing, wording, book, look);
             ChartSheet.write(contents.titled("Charts"), charts, wording.sentence("drawing.chart.none"), book, look);
+            XSSFSheet record = SheetWriter.write(RecordSheet.of(contents, recorded), book, look);
+            book.setPrintArea(book.getSheetIndex(record), TITLE_ONLY);
+            book.getSheet(KeeperPage.SHEET).getPrintSetup().setFitHeight((short) 1);
         }));
     }
 
-    /** Every sheet in words. */
-    static List<Listing> listings(Audit audit, Ranking ranking, Wording wording) {
-        return listings(new Contents(audit, ranking, wording));
+    /** Every sheet in words but the record. */
+    static List<Listing> listings(Audit audit, Ranking ranking, Wording wording, Carried carried) {
+        Contents contents = new Contents(audit, ranking, wording);
+        return listings(contents, new WalkSheet(contents), carried);
     }
 
-    private static List<Listing> listings(Contents contents) {
-        Findings findings = new Findings(contents);
-        List<Listing> listings = new ArrayList<>(List.of(Summary.of(contents), findings.toDo(), findings.toFindOut()));
+    private static List<Listing> listings(Contents contents, WalkSheet walk, Carried carried) {
+        Findings findings = new Findings(contents, walk);
+        List<Listing> listings = new ArrayList<>(List.of(Summary.of(contents)));
+        carried.since().ifPresent(since -> listings.add(ChangesSheet.of(contents, since)));
+        listings.addAll(List.of(walk.listing(), VisitSheet.of(contents), findings.toDo(), findings.toFindOut()));
         if (!contents.audit().knowledge().codes().isEmpty()) {
             listings.add(new CodesAsked(contents).listing());
         }
-        listings.addAll(List.of(findings.right(), new Readings(contents).listing(), contents.sources().listing(contents.titled("Sources"))));
+        listings.addAll(List.of(findings.right(), KeeperPage.of(contents), new Readings(contents).listing()));
+        if (!carried.history().isEmpty()) {
+            listings.add(HistorySheet.of(contents, carried.history()));
+        }
+        listings.add(contents.sources().listing(contents.titled("Sources")));
         return listings;
     }
 

@@ -45,7 +45,7 @@ final class CodesAsked {
     }
 
     private String remarks(Row row, ByCode by) {
-        String number = by.asked().result() == Result.NONCONFORMITY ? contents.onChecklist(by.asked().finding()) : "";
+        String number = by.asked().result() == Result.NONCONFORMITY ? contents.onToDo(by.asked().finding()) : "";
         return Stream.of(Stream.of(words.why(by), number, by.isAsked() ? words.agreement(row) : ""),
                 by.otherwise().stream().map(otherwise -> words.otherwise(by, otherwise))).flatMap(part -> part).filter(text -> !text.isEmpty())
                 .map(Contents::capitalized).collect(Collectors.joining("\n"));

@@ -23,7 +23,7 @@ record Column(String header, int width, Kind kind) {
         DATE_TO_FILL_IN,
         /** One of the states of {@link State}. */
         STATE,
-        /** What the program knows a row by: small and grey, nobody need read it. */
+        /** What the program knows a row by, or reads again: small and grey, nobody need read it, and not a letter is changed. */
         KEY;
 
         boolean isToFillIn() {

@@ -99,20 +99,20 @@ final class Contents {
         return Stream.of(finding.held().get(0).quantity().place());
     }
 
-    /** The title of the criterion; below it the points of the checklist it comes from, if any: "because of No. 1". */
+    /** The title of the criterion; below it the points of the sheet To do it comes from, if any: "because of No. 1". */
     String what(Finding finding) {
         return finding.criterion().title() + because(finding, "");
     }
 
-    /** The points of the checklist that explain a finding of another sheet. */
-    String becauseOfChecklist(Finding finding) {
-        return because(finding, " of the checklist");
+    /** The points of the sheet To do that explain a finding of another sheet. */
+    String becauseOfToDo(Finding finding) {
+        return because(finding, " of the sheet To do");
     }
 
-    /** "See No. 3 of the checklist"; empty for a finding that does not stand there. */
-    String onChecklist(Finding finding) {
+    /** "See No. 3 of the sheet To do"; empty for a finding that does not stand there. */
+    String onToDo(Finding finding) {
         Integer number = numbers.get(finding.pair());
-        return number == null ? "" : "See No. " + number + " of the checklist";
+        return number == null ? "" : "See No. " + number + " of the sheet To do";
     }
 
     private String because(Finding finding, String ofSheet) {

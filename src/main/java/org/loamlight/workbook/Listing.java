@@ -11,8 +11,9 @@ import java.util.List;
  * @param table name of the table, unique in the workbook and with no space in it
  * @param title stands in A1
  * @param rows  one text for each column, "" where nothing is to be said; at least one row
+ * @param boxed how many of the first rows stand in a thick box
  */
-record Listing(String sheet, String table, String title, List<Column> columns, List<List<String>> rows) {
+record Listing(String sheet, String table, String title, List<Column> columns, List<List<String>> rows, int boxed) {
     /** Tables wider than this, in digits, are printed on the long side of the paper. */
     private static final int WIDEST_UPRIGHT = 110;
 
@@ -24,6 +25,11 @@ record Listing(String sheet, String table, String title, List<Column> columns, L
                 throw new IllegalArgumentException("A row of " + sheet + " has " + row.size() + " texts for " + columns.size() + " columns");
             }
         }
+    }
+
+    /** Without a box. */
+    Listing(String sheet, String table, String title, List<Column> columns, List<List<String>> rows) {
+        this(sheet, table, title, columns, rows, 0);
     }
 
     /** The same listing; if it is empty, with one row that says so beside where the number would stand. */

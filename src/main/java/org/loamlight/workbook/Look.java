@@ -32,8 +32,9 @@ final class Look {
     private final XSSFCellStyle title;
     private final XSSFCellStyle framed;
     private final XSSFCellStyle header;
-    /** Made when it is first asked for. */
+    // made when they are first asked for
     private XSSFCellStyle heading;
+    private XSSFCellStyle boxed;
 
     Look(XSSFWorkbook book) {
         this.book = book;
@@ -107,6 +108,19 @@ final class Look {
             heading.setFont(bold);
         }
         return heading;
+    }
+
+    /** For what must not be overlooked: a thick frame and bold letters, which need no colour. */
+    XSSFCellStyle ofBoxed() {
+        if (boxed == null) {
+            boxed = likeFramed();
+            boxed.setFont(bold);
+            boxed.setBorderTop(BorderStyle.THICK);
+            boxed.setBorderBottom(BorderStyle.THICK);
+            boxed.setBorderLeft(BorderStyle.THICK);
+            boxed.setBorderRight(BorderStyle.THICK);
+        }
+        return boxed;
     }
 
     XSSFCellStyle ofTitle() {

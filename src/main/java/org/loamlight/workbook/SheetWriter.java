@@ -40,6 +40,8 @@ final class SheetWriter {
     private static final double TOP_MARGIN = 0.5;
     private static final double BOTTOM_MARGIN = 0.7;
     private static final double FOOTER_MARGIN = 0.35;
+    /** Against the size of other text. */
+    private static final double SIZE_OF_KEYS = 0.7;
     private static final String TABLE_STYLE = "TableStyleLight1";
 
     private final Listing listing;
@@ -107,15 +109,24 @@ final class SheetWriter {
         double height = height(1);
         for (int i = 0; i < widths.length; i++) {
             Column column = listing.columns().get(i);
-            cell(texts.get(i), shown(column.kind(), row), row.createCell(i));
+            XSSFCell cell = row.createCell(i);
+            cell(texts.get(i), shown(column.kind(), row), cell);
+            if (row.getRowNum() < FIRST_ROW + listing.boxed()) {
+                cell.setCellStyle(look.ofBoxed());
+            }
             double room = column.kind().isToFillIn() ? POINTS_TO_WRITE_IN : 0;
-            height = Math.max(height, Math.max(room, height(TextFit.lines(texts.get(i), widths[i]))));
+            height = Math.max(height, Math.max(room, height(column.kind(), texts.get(i), widths[i])));
         }
         row.setHeightInPoints((float) height);
     }
 
     private static Column.Kind shown(Column.Kind kind, XSSFRow row) {
         return kind == Column.Kind.LEADING && row.getRowNum() == FIRST_ROW ? Column.Kind.STRONG : kind;
+    }
+
+    /** Keys are printed smaller: more of them goes into a line, and more lines into a row. */
+    private static double height(Column.Kind kind, String text, int width) {
+        return kind == Column.Kind.KEY ? height(TextFit.lines(text, (int) (width / SIZE_OF_KEYS))) * SIZE_OF_KEYS : height(TextFit.lines(text, width));
     }
 
     private static double height(int lines) {
@@ -127,7 +138,7 @@ final class SheetWriter {
         if (kind == Column.Kind.NUMBER && !text.isEmpty()) {
             cell.setCellValue(Integer.parseInt(text));
         } else if (!text.isEmpty()) {
-            cell.setCellValue(CellText.of(text));
+            cell.setCellValue(kind == Column.Kind.KEY ? CellText.exact(text) : CellText.of(text));
         }
     }
 

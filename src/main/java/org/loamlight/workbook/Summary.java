@@ -3,6 +3,7 @@ package org.loamlight.workbook;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.loamlight.criterion.Grade;
@@ -10,6 +11,7 @@ import org.loamlight.criterion.Species;
 import org.loamlight.criterion.Standing;
 import org.loamlight.evaluation.Audit;
 import org.loamlight.finding.Finding;
+import org.loamlight.finding.Pair;
 import org.loamlight.finding.Result;
 import org.loamlight.ranking.Ranking;
 import org.loamlight.setup.Animal;
@@ -28,6 +30,8 @@ final class Summary {
     private final Ranking ranking;
     private final Wording wording;
     private final List<List<String>> rows = new ArrayList<>();
+    /** What stands in the box. */
+    private final List<Finding> today = new ArrayList<>();
 
     private Summary(Contents contents) {
         this.contents = contents;
@@ -38,6 +42,8 @@ final class Summary {
 
     static Listing of(Contents contents) {
         Summary summary = new Summary(contents);
+        summary.actToday();
+        int boxed = summary.rows.size();
         summary.conclusion();
         summary.about();
         summary.first();
@@ -47,11 +53,33 @@ final class Summary {
         summary.howToUse();
         summary.say("Knowledge", "version " + summary.audit.knowledge().version() + ", SHA-256 " + summary.audit.knowledge().sha256());
         return new Listing("Summary", "Summary", contents.titled("Checklist"),
-                List.of(Column.strong("About", 22), new Column("What it says", 78, Column.Kind.LEADING)), summary.rows);
+                List.of(Column.strong("About", 22), new Column("What it says", 78, Column.Kind.LEADING)), summary.rows, boxed);
     }
 
     private void say(String about, String words) {
         rows.add(List.of(about, words));
+    }
+
+    /**
+     * Danger only: what to stop, what keeps the animal safe until it is put right, by when, and who does it. A danger another one explains is put right
+     * with that one.
+     */
+    private void actToday() {
+        Set<Pair> dangers = ranking.toDo().stream().filter(finding -> finding.grade() == Grade.CRITICAL).map(Finding::pair).collect(Collectors.toSet());
+        ranking.toDo().stream().filter(finding -> dangers.contains(finding.pair()) && finding.explainedBy().stream().noneMatch(dangers::contains))
+                .forEach(today::add);
+        today.forEach(danger -> say("Act today\n(To do No. " + number(danger) + ")", actToday(danger)));
+    }
+
+    private int number(Finding finding) {
+        return ranking.toDo().indexOf(finding) + 1;
+    }
+
+    private String actToday(Finding danger) {
+        String meanwhile = wording.meanwhile(danger);
+        return String.join("\n", contents.what(danger), "Where: " + contents.where(danger), "Found: " + Contents.capitalized(wording.found(danger)),
+                (meanwhile.isEmpty() ? "" : "Now, until it is put right: " + meanwhile + "\n") + "Put right: " + wording.correction(danger),
+                "By when: " + wording.dueBy(danger, audit), "Who does it, and when it was done: ______________________________");
     }
 
     private void conclusion() {
@@ -96,13 +124,12 @@ final class Summary {
     }
 
     private void first() {
-        List<Finding> steps = ranking.toDo().stream().limit(MOST_FIRST_STEPS).toList();
-        for (int i = 0; i < steps.size(); i++) {
-            Finding step = steps.get(i);
-            say("To do first: No. " + (i + 1), String.join("\n", contents.what(step), "Where: " + contents.where(step),
+        List<Finding> steps = ranking.toDo().stream().filter(finding -> !today.contains(finding)).limit(MOST_FIRST_STEPS).toList();
+        for (Finding step : steps) {
+            say("To do first: No. " + number(step), String.join("\n", contents.what(step), "Where: " + contents.where(step),
                     wording.correction(step), "By when: " + wording.dueBy(step, audit)));
         }
-        if (steps.isEmpty()) {
+        if (ranking.toDo().isEmpty()) {
             say("To do first", contents.toAsk().isEmpty() ? "Nothing. Audit again after every change."
                     : "Find out what is not known yet: see the sheet To find out.");
         }
@@ -110,9 +137,11 @@ final class Summary {
 
     private void howToUse() {
         say("How to use this workbook", """
-                Take the sheets Checklist and To find out along, printed or on a device. Work from No. 1 down: what does most harm stands first.
-                Choose a state for each point, write the new reading, the date and your initials. Write what you found out under Answer.
-                Then audit again with the new values: points hang together, and one change can mend or spoil another.""");
+                At home: the sheet To do has what to put right, what does most harm first; set a state for each point, with date and initials.
+                At the enclosure: take the sheet Walk along, printed or on a device, and fill it in row by row: what you see, measure or are told now, under Now.
+                An empty cell is no answer and changes nothing; "not looked" takes an old answer back. Leave the page For the keeper behind, and fill in Visit.
+                Then loamlight recheck this file: it audits again with the new answers and says what changed. Points hang together; one change can mend or spoil another.
+                Rows may be sorted, filtered or deleted; the keys in the last column must stay as they are.""");
         say("What the grades mean", Arrays.stream(Grade.values()).map(this::explained).collect(Collectors.joining("\n")));
         say("What ± means", "The true value lies between the two ends with about 95 % certainty (k = 2). "
                 + "A limit that lies between them may be kept or not.");

@@ -41,6 +41,7 @@ import org.loamlight.quantity.Method;
 import org.loamlight.quantity.Quantity;
 import org.loamlight.quantity.Topic;
 import org.loamlight.quantity.Zone;
+import org.loamlight.ranking.Change;
 import org.loamlight.ranking.Conclusion;
 import org.loamlight.setup.ProblemsFound;
 import org.loamlight.setup.Stated;
@@ -75,6 +76,7 @@ class SentencesTest {
         add(keys, "code.result.", "", Result.values());
         add(keys, "binding.", "", Binding.values());
         Stream.of(Agreement.values()).filter(agreement -> agreement != Agreement.SAME).forEach(agreement -> add(keys, "code.agreement.", "", agreement));
+        add(keys, "change.", "", Change.Kind.values());
         add(keys, "need.", "", Need.values());
         add(keys, "standing.", "", Standing.values());
         add(keys, "standing.", ".explained", Standing.values());

@@ -22,7 +22,7 @@ class CodesAskedTest {
     private static final Audit BOTH = MadeUpCodes.audit(MadeUpCodes.BOX, MadeUpCodes.LAW, MadeUpCodes.CLUB);
 
     private static List<Listing> listings(Audit audit) {
-        return Checklist.listings(audit, Ranking.of(audit.findings()), new Wording(Units.METRIC, audit.knowledge()));
+        return Checklist.listings(audit, Ranking.of(audit.findings()), new Wording(Units.METRIC, audit.knowledge()), Sample.CARRIED);
     }
 
     private static Listing sheet(Audit audit, String name) {
@@ -36,7 +36,7 @@ class CodesAskedTest {
 
     @Test
     void the_sheet_is_there_only_when_codes_were_chosen() {
-        assertEquals(List.of("Summary", "Checklist", "To find out", "Codes", "What is right", "Readings", "Sources"),
+        assertEquals(List.of("Summary", "Walk", "Visit", "To do", "To find out", "Codes", "What is right", "For the keeper", "Readings", "Sources"),
                 listings(BOTH).stream().map(Listing::sheet).toList());
         assertFalse(listings(MadeUpCodes.audit(MadeUpCodes.BOX)).stream().anyMatch(one -> one.sheet().equals("Codes")));
     }
@@ -47,7 +47,7 @@ class CodesAskedTest {
         assertEquals(List.of("at least 0.9 m²: not right", "Marram law", "at least 0.7 m²", "0.600 m² ± 0.008 m²", "not met"), law.subList(2, 7));
         assertTrue(law.get(7).matches("S\\d+: s\\. 1 \\(read\\)"), law.get(7));
         int number = Ranking.of(BOTH.findings()).toDo().stream().map(one -> one.criterion().id()).toList().indexOf("code.marram-1.1-floor") + 1;
-        assertEquals("See No. " + number + " of the checklist\nThe codes ask different numbers here.\nThe group counts as a whole. "
+        assertEquals("See No. " + number + " of the sheet To do\nThe codes ask different numbers here.\nThe group counts as a whole. "
                 + "Read otherwise: at least 1.65 m².", law.get(8));
         assertTrue(row("Floor area", "Wending rules").get(7).endsWith("rule A (secondary)"));
     }

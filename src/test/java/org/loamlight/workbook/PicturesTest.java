@@ -36,7 +36,7 @@ class PicturesTest {
     private static byte[] workbook(Audit audit) {
         try {
             ByteArrayOutputStream out = new ByteArrayOutputStream();
-            Checklist.write(audit, Ranking.of(audit.findings()), Drawn.METRIC, out);
+            Checklist.write(audit, Ranking.of(audit.findings()), Drawn.METRIC, Sample.CARRIED, out);
             return out.toByteArray();
         } catch (IOException e) {
             throw new AssertionError(e.getMessage(), e);

@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.stream.Collectors;
 import org.loamlight.criterion.Citation;
 import org.loamlight.criterion.DecisionRule;
@@ -33,6 +34,8 @@ import org.loamlight.quantity.Topic;
 import org.loamlight.quantity.Unit;
 import org.loamlight.quantity.Zone;
 import org.loamlight.ranking.Ranking;
+import org.loamlight.setup.JsonPlace;
+import org.loamlight.setup.JsonValue;
 import org.loamlight.setup.ProblemsFound;
 import org.loamlight.setup.Setup;
 import org.loamlight.setup.SetupReader;
@@ -140,6 +143,9 @@ final class Sample {
         }
     }
 
+    /** Nothing is carried along that anybody looks at. */
+    static final Carried CARRIED = Carried.first(new JsonValue.JsonObject(new JsonPlace(0, 0, ""), Map.of()));
+
     /** The same setup with no finding and no value at all. */
     static Audit empty() {
         Audit full = audit();
@@ -153,7 +159,7 @@ final class Sample {
     static byte[] workbook(Audit audit, Units units) {
         try {
             ByteArrayOutputStream out = new ByteArrayOutputStream();
-            Checklist.write(audit, Ranking.of(audit.findings()), new Wording(units, audit.knowledge()), out);
+            Checklist.write(audit, Ranking.of(audit.findings()), new Wording(units, audit.knowledge()), CARRIED, out);
             return out.toByteArray();
         } catch (IOException e) {
             throw new UncheckedIOException(e);

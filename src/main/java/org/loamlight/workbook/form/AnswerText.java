@@ -20,9 +20,10 @@ import org.loamlight.workbook.cells.Cell;
  * What stands in the cell of an answer, as the value a setup file has there, and the other way round. Several words are parted by semicolons, "none" is
  * the empty list; a place is said in words, or as "along 126 cm, across 30 cm, above 76 cm".
  */
-final class AnswerText {
+public final class AnswerText {
     private static final Pattern MEMBER = Pattern.compile("(?:^|[,;\\s])\\s*(zone|along|across|above)\\s+");
-    private static final List<String> COORDINATES = List.of("along", "across", "above");
+    /** The distances a place can be told by, in the order in which they are said. */
+    public static final List<String> COORDINATES = List.of("along", "across", "above");
     private static final String ZONE = "zone";
 
     private final Question question;
@@ -41,7 +42,7 @@ final class AnswerText {
      * @param path of the answer in the setup, for messages
      * @return empty after a problem
      */
-    static Optional<JsonValue> value(Question question, FilledIn filled, String path, Problems problems) {
+    public static Optional<JsonValue> value(Question question, FilledIn filled, String path, Problems problems) {
         return new AnswerText(question, filled.cell().place(path), problems).value(filled);
     }
 

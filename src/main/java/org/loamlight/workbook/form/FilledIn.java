@@ -7,5 +7,5 @@ import org.loamlight.workbook.cells.Cell;
  *
  * @param unit what stands in the column of units of its row; empty for nothing
  */
-record FilledIn(Cell cell, String unit) {
+public record FilledIn(Cell cell, String unit) {
 }
