@@ -30,9 +30,15 @@ import java.util.Random;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.zip.CRC32;
+import org.apache.commons.compress.archivers.zip.Zip64Mode;
+import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
+import org.apache.commons.compress.archivers.zip.ZipArchiveOutputStream;
+import org.apache.commons.compress.archivers.zip.ZipMethod;
 import org.apache.poi.poifs.filesystem.POIFSFileSystem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.loamlight.setup.JsonFile;
 
@@ -63,6 +69,30 @@ class FormBadInputTest {
         Map<String, byte[]> parts = unpacked(changed("[Content_Types].xml", xml -> xml.replace("spreadsheetml.sheet.main", "sheet.macroEnabled.main")));
         parts.put("xl/vbaProject.bin", new byte[] {1, 2, 3});
         assertEquals(usable(FORM), usable(packed(parts)));
+    }
+
+    /** Sizes of eight bytes stand behind the data where a program did not know them before, and in the directory. */
+    @ParameterizedTest
+    @CsvSource({"DEFLATED, Always", "DEFLATED, AlwaysWithCompatibility", "DEFLATED, Never", "STORED, Always", "STORED, Never"})
+    void forms_are_read_however_they_were_packed(ZipMethod method, Zip64Mode sizes) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        try (ZipArchiveOutputStream zip = new ZipArchiveOutputStream(out)) {
+            zip.setUseZip64(sizes);
+            for (Map.Entry<String, byte[]> part : unpacked(FORM).entrySet()) {
+                ZipArchiveEntry entry = new ZipArchiveEntry(part.getKey());
+                entry.setMethod(method.getCode());
+                if (method == ZipMethod.STORED) {
+                    CRC32 sum = new CRC32();
+                    sum.update(part.getValue());
+                    entry.setCrc(sum.getValue());
+                    entry.setSize(part.getValue().length);
+                }
+                zip.putArchiveEntry(entry);
+                zip.write(part.getValue());
+                zip.closeArchiveEntry();
+            }
+        }
+        assertEquals(usable(FORM), usable(out.toByteArray()));
     }
 
     @Test

@@ -1,11 +1,8 @@
 package org.loamlight.workbook.cells;
 
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.util.HashMap;
 import java.util.Map;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipInputStream;
 
 /** The parts of an Office Open XML package (ECMA-376-2), unpacked up to a limit: what swells beyond it is never unpacked to its end. */
 final class Parts {
@@ -22,18 +19,18 @@ final class Parts {
 
     static Parts of(byte[] file) throws NoWorkbook {
         Parts parts = new Parts();
-        try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(file))) {
-            for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
-                parts.take(entry.getName(), zip);
+        try {
+            Archive archive = Archive.of(file);
+            for (Archive.Entry entry : archive.entries()) {
+                parts.take(entry.name(), archive.unpacked(entry, parts.left + 1));
             }
-        } catch (IOException | IllegalArgumentException e) {
+        } catch (IOException e) {
             throw new NoWorkbook("the workbook is broken: it cannot be unpacked", "take another copy of it, or save it again as .xlsx without a password");
         }
         return parts;
     }
 
-    private void take(String name, ZipInputStream zip) throws IOException, NoWorkbook {
-        byte[] content = zip.readNBytes(left + 1);
+    private void take(String name, byte[] content) throws NoWorkbook {
         left -= content.length;
         if (left < 0) {
             throw new NoWorkbook("the workbook unpacks to more than " + MOST_UNPACKED / 1_000_000 + " megabytes",
