@@ -22,6 +22,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import org.apache.poi.ss.usermodel.Workbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -106,6 +107,14 @@ class ArchitectureTest {
         Set<String> packages = CLASSES.stream().map(JavaClass::getPackageName).filter(name -> name.startsWith(ROOT))
                 .map(name -> name.substring(ROOT.length()).replaceFirst("\\..*", "")).collect(Collectors.toCollection(TreeSet::new));
         assertEquals(LAYERS.stream().map(Layer::name).collect(Collectors.toCollection(TreeSet::new)), packages);
+    }
+
+    /** Only {@code workbook.cells} reads workbooks: within limits, as a stream, and no formula, macro or link is followed. */
+    @Test
+    void poi_writes_workbooks_and_reads_none() {
+        noClasses().should().callConstructorWhere(DescribedPredicate.describe("a workbook that is there already is opened",
+                call -> call.getTargetOwner().isAssignableTo(Workbook.class) && !call.getTarget().getRawParameterTypes().isEmpty())).check(CLASSES);
+        noClasses().should().dependOnClassesThat().haveNameMatching(".*\\.WorkbookFactory|org\\.apache\\.poi\\.(openxml4j|poifs|xssf\\.eventusermodel|hssf)\\..*").check(CLASSES);
     }
 
     @Test

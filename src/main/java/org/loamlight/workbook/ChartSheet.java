@@ -49,6 +49,7 @@ final class ChartSheet {
         writer.sheet.getPrintSetup().setPaperSize(PrintSetup.A4_PAPERSIZE);
         writer.sheet.getPrintSetup().setFitHeight((short) 0);
         writer.sheet.setFitToPage(true);
+        SheetWriter.keepTitle(writer.sheet);
         writer.sheet.getFooter().setLeft("&A");
         writer.sheet.getFooter().setRight("Page &P of &N");
     }
@@ -69,6 +70,7 @@ final class ChartSheet {
         next = header;
         numbers(chart);
         XSSFChart drawn = sheet.createDrawingPatriarch().createChart(new XSSFClientAnchor(0, 0, 0, 0, 0, top, MOST_SERIES, top + ROWS));
+        drawn.getGraphicFrame().setName(CellText.of(chart.title()));
         drawn.getGraphicFrame().getCTGraphicalObjectFrame().getNvGraphicFramePr().getCNvPr().setDescr(CellText.of(chart.description()));
         drawn.getCTChartSpace().set(parsed(new ChartXml(chart, NAME, header).part()));
         next++;

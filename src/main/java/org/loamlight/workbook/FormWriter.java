@@ -55,6 +55,8 @@ public final class FormWriter {
             Cell cell = sheet.getRow(answered.row()).getCell(answered.column());
             if (answered.answer().isWord()) {
                 cell.setCellValue(Boolean.parseBoolean(answered.answer().text()));
+                // In a cell of text some programs make a number of it.
+                cell.setCellStyle(look.of(Column.Kind.TEXT));
             } else {
                 cell.setCellValue(CellText.exact(answered.answer().text()));
             }

@@ -171,6 +171,12 @@ final class SheetWriter {
         sheet.addValidationData(choice);
     }
 
+    /** Keeps the title in sight on the screen and on every printed page, for a sheet that is no single table. */
+    static void keepTitle(XSSFSheet sheet) {
+        sheet.createFreezePane(0, HEADER_ROW);
+        sheet.setRepeatingRows(new CellRangeAddress(TITLE_ROW, TITLE_ROW, -1, -1));
+    }
+
     private void screen() {
         sheet.createFreezePane(listing.isWide() ? 2 : 0, FIRST_ROW);
         sheet.setDisplayGridlines(false);

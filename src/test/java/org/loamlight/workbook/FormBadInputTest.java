@@ -30,9 +30,15 @@ import java.util.Random;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.zip.CRC32;
+import org.apache.commons.compress.archivers.zip.Zip64Mode;
+import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
+import org.apache.commons.compress.archivers.zip.ZipArchiveOutputStream;
+import org.apache.commons.compress.archivers.zip.ZipMethod;
 import org.apache.poi.poifs.filesystem.POIFSFileSystem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.loamlight.setup.JsonFile;
 
@@ -44,13 +50,14 @@ class FormBadInputTest {
     @Test
     void files_that_are_no_form_say_what_they_are() throws IOException {
         assertComplaint("form.xlsx: this workbook is no form: no sheet of it has a column headed Key", Sample.workbook(Sample.audit()));
-        assertComplaint("form.xlsx: this is no Excel workbook", new byte[0]);
+        assertComplaint("form.xlsx: this is no Excel workbook", new byte[] {'x'});
+        assertComplaint("form.xlsx: the file is empty", new byte[0]);
         assertComplaint("form.xlsx: this is no Excel workbook", "{\"format\": 1}".getBytes(StandardCharsets.UTF_8));
         assertComplaint("form.xlsx: this is a packed file, but no Excel workbook", packed(Map.of("mimetype", new byte[] {1})));
         assertComplaint("form.xlsx: the workbook is broken: it cannot be unpacked", Arrays.copyOf(FORM, FORM.length / 2));
         assertComplaint("form.xlsx: this is an Office document, but no Excel workbook",
                 changed(WORKBOOK_XML, xml -> xml.replaceAll("(</?)workbook(\\b)", "$1document$2")));
-        assertComplaint("form.xlsx: the file is too large to be a form", Arrays.copyOf(FORM, JsonFile.MOST_BYTES + 1));
+        assertComplaint("form.xlsx: the file is too large", Arrays.copyOf(FORM, JsonFile.MOST_BYTES + 1));
         try (POIFSFileSystem compound = new POIFSFileSystem(); ByteArrayOutputStream out = new ByteArrayOutputStream(); InputStream content = new ByteArrayInputStream(FORM)) {
             compound.createDocument(content, "EncryptedPackage");
             compound.writeFilesystem(out);
@@ -63,6 +70,30 @@ class FormBadInputTest {
         Map<String, byte[]> parts = unpacked(changed("[Content_Types].xml", xml -> xml.replace("spreadsheetml.sheet.main", "sheet.macroEnabled.main")));
         parts.put("xl/vbaProject.bin", new byte[] {1, 2, 3});
         assertEquals(usable(FORM), usable(packed(parts)));
+    }
+
+    /** Sizes of eight bytes stand behind the data where a program did not know them before, and in the directory. */
+    @ParameterizedTest
+    @CsvSource({"DEFLATED, Always", "DEFLATED, AlwaysWithCompatibility", "DEFLATED, Never", "STORED, Always", "STORED, Never"})
+    void forms_are_read_however_they_were_packed(ZipMethod method, Zip64Mode sizes) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        try (ZipArchiveOutputStream zip = new ZipArchiveOutputStream(out)) {
+            zip.setUseZip64(sizes);
+            for (Map.Entry<String, byte[]> part : unpacked(FORM).entrySet()) {
+                ZipArchiveEntry entry = new ZipArchiveEntry(part.getKey());
+                entry.setMethod(method.getCode());
+                if (method == ZipMethod.STORED) {
+                    CRC32 sum = new CRC32();
+                    sum.update(part.getValue());
+                    entry.setCrc(sum.getValue());
+                    entry.setSize(part.getValue().length);
+                }
+                zip.putArchiveEntry(entry);
+                zip.write(part.getValue());
+                zip.closeArchiveEntry();
+            }
+        }
+        assertEquals(usable(FORM), usable(out.toByteArray()));
     }
 
     @Test
@@ -85,7 +116,7 @@ class FormBadInputTest {
     @ParameterizedTest
     @MethodSource("heavySheets")
     void more_cells_than_a_form_has_end_the_reading(String cells) {
-        assertComplaint("form.xlsx: the sheet My notes has more cells than a form can have", notes("<sheetData><row r=\"1\">" + cells + "</row></sheetData>"));
+        assertComplaint("form.xlsx: the sheet My notes has more than 50000 cells, empty ones counted", notes("<sheetData><row r=\"1\">" + cells + "</row></sheetData>"));
     }
 
     @Test

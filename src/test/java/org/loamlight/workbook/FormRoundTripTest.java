@@ -40,7 +40,7 @@ class FormRoundTripTest {
         }
     }
 
-    private static JsonValue document(String json) {
+    static JsonValue document(String json) {
         try {
             return JsonFile.read(json.getBytes(StandardCharsets.UTF_8), new Problems("setup.json"));
         } catch (ProblemsFound e) {
@@ -48,7 +48,7 @@ class FormRoundTripTest {
         }
     }
 
-    private static Setup setup(JsonValue document) {
+    static Setup setup(JsonValue document) {
         try {
             return SetupReader.read(document, new Problems("setup"), BuiltIn.KNOWLEDGE.speciesNames());
         } catch (ProblemsFound e) {
@@ -56,7 +56,7 @@ class FormRoundTripTest {
         }
     }
 
-    private static byte[] form(JsonValue document) {
+    static byte[] form(JsonValue document) {
         try {
             Problems problems = new Problems("setup.json");
             FormAnswers answers = FormAnswers.of(document, PLAN, problems);

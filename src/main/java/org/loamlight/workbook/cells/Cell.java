@@ -1,5 +1,6 @@
 package org.loamlight.workbook.cells;
 
+import java.util.Optional;
 import org.loamlight.setup.JsonPlace;
 
 /**
@@ -25,6 +26,15 @@ public record Cell(String sheet, int row, int column, Content content, String te
         ERROR,
         /** A formula that was never worked out. */
         NO_VALUE
+    }
+
+    /** What keeps the cell from being used: an error, or a formula without a value; empty when nothing does. */
+    public Optional<String> fault() {
+        return switch (content) {
+            case ERROR -> Optional.of("the cell holds the error " + text);
+            case NO_VALUE -> Optional.of("the cell holds a formula that was never worked out");
+            case TEXT, NUMBER, PERCENTAGE, DAY, TRUE_OR_FALSE -> Optional.empty();
+        };
     }
 
     /** The place of the cell, for a value of this path. */

@@ -5,14 +5,14 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.loamlight.setup.JsonFile;
 
 /** Reads the sheets of an Excel workbook (.xlsx, and .xlsm without its macros). */
 public final class CellReader {
-    /** A sheet of a form with two hundred things has about seven thousand, empty ones counted. */
-    private static final int MOST_CELLS_OF_SHEET = 50_000;
-    private static final int MOST_SHEETS = 100;
     private static final String START = "_rels/.rels";
+    /** How a sheet is kept from sight; the second way can only be undone by a program (ECMA-376-1, 18.18.68). */
+    private static final Set<String> HIDDEN = Set.of("hidden", "veryHidden");
     private static final byte[] ZIP = {'P', 'K'};
     /** How files of the older kind begin, and workbooks with a password: they are compound files. */
     private static final byte[] COMPOUND = {(byte) 0xD0, (byte) 0xCF, 0x11, (byte) 0xE0};
@@ -20,11 +20,13 @@ public final class CellReader {
 
     private final Parts parts;
     private final String folder;
+    private final ReadingLimits limits;
     private final List<Sheet> sheets = new ArrayList<>();
 
-    private CellReader(Parts parts, String folder) {
+    private CellReader(Parts parts, String folder, ReadingLimits limits) {
         this.parts = parts;
         this.folder = folder;
+        this.limits = limits;
     }
 
     /** Whether a file begins as a workbook does, of whatever kind. */
@@ -42,21 +44,24 @@ public final class CellReader {
     }
 
     /**
-     * The sheets in their order, hidden ones too.
+     * The sheets in their order, hidden ones too. Of a formula counts the value the spreadsheet worked out last.
      *
      * @throws NoWorkbook when the file is none, is locked with a password, broken, or unpacks to more than is read
      */
-    public static List<Sheet> read(byte[] file) throws NoWorkbook {
+    public static List<Sheet> read(byte[] file, ReadingLimits limits) throws NoWorkbook {
+        if (file.length == 0) {
+            throw new NoWorkbook("the file is empty", AS_XLSX);
+        }
         if (begins(file, COMPOUND)) {
             throw new NoWorkbook("the workbook is locked with a password, or of the older kind .xls", AS_XLSX);
         }
         if (file.length > JsonFile.MOST_BYTES) {
-            throw new NoWorkbook("the file is too large to be a form", "at most " + JsonFile.MOST_BYTES + " bytes are read; copy the answers into a new form");
+            throw new NoWorkbook("the file is too large", "at most " + JsonFile.MOST_BYTES + " bytes are read; " + NoWorkbook.COPY);
         }
         if (!begins(file, ZIP)) {
             throw new NoWorkbook("this is no Excel workbook", AS_XLSX);
         }
-        Parts parts = Parts.of(file);
+        Parts parts = Parts.of(file, limits.megabytes());
         if (!parts.has(START)) {
             throw new NoWorkbook("this is a packed file, but no Excel workbook", AS_XLSX);
         }
@@ -65,7 +70,7 @@ public final class CellReader {
         if (!main.endsWith(".xml") || !parts.has(main)) {
             throw new NoWorkbook("this is no Excel workbook that is kept as XML", AS_XLSX);
         }
-        CellReader reader = new CellReader(parts, main.substring(0, main.lastIndexOf('/') + 1));
+        CellReader reader = new CellReader(parts, main.substring(0, main.lastIndexOf('/') + 1), limits);
         reader.workbook(main);
         return reader.sheets;
     }
@@ -84,7 +89,7 @@ public final class CellReader {
     }
 
     private void workbook(String main) throws NoWorkbook {
-        Map<String, String> names = new LinkedHashMap<>();
+        Map<String, Sheet> byId = new LinkedHashMap<>();
         boolean from1904 = false;
         boolean isWorkbook = false;
         XmlPart xml = XmlPart.of(main, parts);
@@ -93,29 +98,29 @@ public final class CellReader {
             if (xml.begins("workbookPr")) {
                 from1904 = xml.attribute("date1904").filter(set -> set.equals("1") || set.equals("true")).isPresent();
             } else if (xml.begins("sheet")) {
-                names.put(xml.attribute("id").orElse(""), xml.attribute("name").orElse(""));
+                byId.put(xml.attribute("id").orElse(""), new Sheet(xml.attribute("name").orElse(""), xml.attribute("state").filter(HIDDEN::contains).isPresent()));
             }
         }
-        if (names.size() > MOST_SHEETS) {
-            throw new NoWorkbook("the workbook has more than " + MOST_SHEETS + " sheets", "a form has twelve; copy them into a workbook of their own");
+        if (byId.size() > limits.sheets()) {
+            throw new NoWorkbook("the workbook has more than " + limits.sheets() + " sheets", NoWorkbook.COPY);
         }
         if (!isWorkbook) {
             throw new NoWorkbook("this is an Office document, but no Excel workbook", AS_XLSX);
         }
-        sheets(names, from1904, folder + "_rels/" + main.substring(folder.length()) + ".rels");
+        sheets(byId, from1904, folder + "_rels/" + main.substring(folder.length()) + ".rels");
     }
 
-    private void sheets(Map<String, String> names, boolean from1904, String relationships) throws NoWorkbook {
+    private void sheets(Map<String, Sheet> named, boolean from1904, String relationships) throws NoWorkbook {
         Map<String, String> byId = targets(relationships, folder, "Id", parts);
         Map<String, String> byType = new HashMap<>();
         targets(relationships, folder, "Type", parts).forEach((type, target) -> byType.put(type.substring(type.lastIndexOf('/') + 1), target));
         List<String> shared = RichText.shared(byType.getOrDefault("sharedStrings", ""), parts);
         NumberStyles styles = NumberStyles.of(byType.getOrDefault("styles", ""), parts, from1904);
-        for (Map.Entry<String, String> name : names.entrySet()) {
-            String part = byId.getOrDefault(name.getKey(), "");
-            Sheet sheet = SheetReader.read(name.getValue(), XmlPart.of(part, parts), shared, styles, MOST_CELLS_OF_SHEET);
+        for (Map.Entry<String, Sheet> sheet : named.entrySet()) {
+            String part = byId.getOrDefault(sheet.getKey(), "");
+            SheetReader.read(sheet.getValue(), XmlPart.of(part, parts), shared, styles, limits.cellsOfSheet());
             parts.forget(part);
-            sheets.add(sheet);
+            sheets.add(sheet.getValue());
         }
     }
 }

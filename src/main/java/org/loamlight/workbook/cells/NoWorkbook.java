@@ -2,6 +2,9 @@ package org.loamlight.workbook.cells;
 
 /** Thrown for a file that is no workbook, or none that can be read; says what was found and the way out. */
 public final class NoWorkbook extends Exception {
+    /** The way out of most limits. */
+    static final String COPY = "copy what is needed into a new workbook";
+
     private final String allowed;
 
     NoWorkbook(String found, String allowed) {

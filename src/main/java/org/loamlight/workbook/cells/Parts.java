@@ -1,49 +1,48 @@
 package org.loamlight.workbook.cells;
 
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.util.HashMap;
 import java.util.Map;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipInputStream;
 
 /** The parts of an Office Open XML package (ECMA-376-2), unpacked up to a limit: what swells beyond it is never unpacked to its end. */
 final class Parts {
     /** A form has about thirty parts. */
     static final int MOST_PARTS = 300;
-    /** A form with a hundred parts of each kind unpacks to about six megabytes. */
-    static final int MOST_UNPACKED = 30_000_000;
+    private static final int MEGABYTE = 1_000_000;
 
     private final Map<String, byte[]> parts = new HashMap<>();
-    private int left = MOST_UNPACKED;
+    private final int megabytes;
+    private int left;
 
-    private Parts() {
+    private Parts(int megabytes) {
+        this.megabytes = megabytes;
+        this.left = megabytes * MEGABYTE;
     }
 
-    static Parts of(byte[] file) throws NoWorkbook {
-        Parts parts = new Parts();
-        try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(file))) {
-            for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
-                parts.take(entry.getName(), zip);
+    /** @param megabytes what all parts together may unpack to */
+    static Parts of(byte[] file, int megabytes) throws NoWorkbook {
+        Parts parts = new Parts(megabytes);
+        try {
+            Archive archive = Archive.of(file);
+            for (Archive.Entry entry : archive.entries()) {
+                parts.take(entry.name(), archive.unpacked(entry, parts.left + 1));
             }
-        } catch (IOException | IllegalArgumentException e) {
+        } catch (IOException e) {
             throw new NoWorkbook("the workbook is broken: it cannot be unpacked", "take another copy of it, or save it again as .xlsx without a password");
         }
         return parts;
     }
 
-    private void take(String name, ZipInputStream zip) throws IOException, NoWorkbook {
-        byte[] content = zip.readNBytes(left + 1);
+    private void take(String name, byte[] content) throws NoWorkbook {
         left -= content.length;
         if (left < 0) {
-            throw new NoWorkbook("the workbook unpacks to more than " + MOST_UNPACKED / 1_000_000 + " megabytes",
-                    "a form is far smaller; copy the answers into a new form");
+            throw new NoWorkbook("the workbook unpacks to more than " + megabytes + " megabytes", NoWorkbook.COPY);
         }
         if (parts.put(name, content) != null) {
             throw new NoWorkbook("the workbook is broken: it holds " + shown(name) + " twice", "save it again as .xlsx");
         }
         if (parts.size() > MOST_PARTS) {
-            throw new NoWorkbook("the workbook has more than " + MOST_PARTS + " parts", "a form has eleven sheets; copy the answers into a new form");
+            throw new NoWorkbook("the workbook has more than " + MOST_PARTS + " parts", NoWorkbook.COPY);
         }
     }
 

@@ -5,14 +5,16 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
-/** A sheet: its cells that hold something, hidden ones too, and which of them were merged. */
+/** A sheet: its cells that hold something, those of hidden rows and columns too, and which of them were merged. */
 public final class Sheet {
     private final String name;
+    private final boolean isHidden;
     private final SortedMap<Integer, SortedMap<Integer, Cell>> rows = new TreeMap<>();
     private final SortedMap<Integer, SortedMap<Integer, String>> merged = new TreeMap<>();
 
-    Sheet(String name) {
+    Sheet(String name, boolean isHidden) {
         this.name = name;
+        this.isHidden = isHidden;
     }
 
     void add(Cell cell) {
@@ -25,6 +27,11 @@ public final class Sheet {
 
     public String name() {
         return name;
+    }
+
+    /** Whether the whole sheet is kept from sight. */
+    public boolean isHidden() {
+        return isHidden;
     }
 
     /** The rows that are not empty from the top down, each with its cells from left to right. */

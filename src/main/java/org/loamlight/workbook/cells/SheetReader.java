@@ -15,23 +15,27 @@ final class SheetReader {
     private final XmlPart xml;
     private final List<String> shared;
     private final NumberStyles styles;
+    private final int most;
     private int left;
     private int row;
     private int column;
 
     private SheetReader(Sheet sheet, XmlPart xml, List<String> shared, NumberStyles styles, int most) {
         this.sheet = sheet;
+        this.most = most;
         this.left = most;
         this.xml = xml;
         this.shared = shared;
         this.styles = styles;
     }
 
-    /** @param most how many cells are read; a sheet with more of them, empty ones counted, is no sheet of a form */
-    static Sheet read(String name, XmlPart xml, List<String> shared, NumberStyles styles, int most) throws NoWorkbook {
-        SheetReader reader = new SheetReader(new Sheet(name), xml, shared, styles, most);
-        reader.read();
-        return reader.sheet;
+    /**
+     * Fills a sheet.
+     *
+     * @param most how many cells it may have, empty ones counted
+     */
+    static void read(Sheet sheet, XmlPart xml, List<String> shared, NumberStyles styles, int most) throws NoWorkbook {
+        new SheetReader(sheet, xml, shared, styles, most).read();
     }
 
     private void read() throws NoWorkbook {
@@ -47,7 +51,8 @@ final class SheetReader {
                 merge(xml.attribute("ref").orElse(""));
             }
             if (left < 0) {
-                throw new NoWorkbook("the sheet " + Parts.shown(sheet.name()) + " has more cells than a form can have", "copy the answers into a new form");
+                throw new NoWorkbook("the sheet " + Parts.shown(sheet.name()) + " has more than " + most + " cells, empty ones counted",
+                        "delete the rows and columns below and beside the table, or " + NoWorkbook.COPY);
             }
         }
     }

@@ -54,8 +54,7 @@ public final class AnswerText {
             case DAY -> question.kind() == Question.Kind.DAY ? text(cell.text())
                     : problem("the spreadsheet made the day " + cell.text() + " of this answer", "set the cell to text, and write the answer again");
             case TRUE_OR_FALSE -> Optional.of(new JsonValue.JsonWord(at, cell.text()));
-            case ERROR -> problem("the cell holds the error " + cell.text(), "write the answer in place of the formula");
-            case NO_VALUE -> problem("the cell holds a formula that was never worked out", "write the answer in place of the formula");
+            case ERROR, NO_VALUE -> problem(cell.fault().orElseThrow(), "write the answer in place of the formula");
         };
     }
 

@@ -14,10 +14,13 @@ import org.loamlight.setup.Section;
 import org.loamlight.setup.SetupReader;
 import org.loamlight.workbook.cells.CellReader;
 import org.loamlight.workbook.cells.NoWorkbook;
+import org.loamlight.workbook.cells.ReadingLimits;
 import org.loamlight.workbook.cells.Sheet;
 
 /** Reads a form that was filled in as a setup whose values stand in cells. */
 public final class FormReader {
+    /** Two hundred things of a kind make a sheet of about seven thousand cells, a hundred of each kind about six megabytes. */
+    private static final ReadingLimits LIMITS = new ReadingLimits(30, 100, 50_000);
     private static final JsonPlace NOWHERE = new JsonPlace(0, 0, "");
     private static final String ANIMALS = "animals";
     private static final String FORMAT = "format";
@@ -59,7 +62,7 @@ public final class FormReader {
 
     private static List<Sheet> sheets(byte[] workbook, Problems problems) throws ProblemsFound {
         try {
-            return CellReader.read(workbook);
+            return CellReader.read(workbook, LIMITS);
         } catch (NoWorkbook e) {
             problems.add(NOWHERE, e.getMessage(), e.allowed());
             throw problems.found();
