@@ -49,6 +49,7 @@ import org.loamlight.setup.Question;
 import org.loamlight.setup.Setup;
 import org.loamlight.workbook.form.FormAnswers;
 import org.loamlight.workbook.form.FormPlan;
+import org.loamlight.workbook.visit.Headings;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
@@ -199,15 +200,16 @@ class EveryWorkbookTest {
         answeredByWords(sheet).forEach(cell -> assertTrue(lists.stream().anyMatch(range -> range.isInRange(cell)), cell.getAddress() + " has no list"));
     }
 
-    /** On a checklist what has become of a point, in a form whatever its plan offers words or units for. */
+    /** On a checklist what has become of a point and what the walk asks, in a form whatever its plan offers words or units for. */
     private static List<Cell> answeredByWords(XSSFSheet sheet) {
         List<Cell> cells = new ArrayList<>();
         for (XSSFTable table : sheet.getTables()) {
-            int key = table.findColumnIndex(FormPlan.KEY);
+            boolean isForm = table.findColumnIndex(FormPlan.HOW) >= 0 && table.findColumnIndex(FormPlan.KEY) >= 0;
+            int key = isForm || table.findColumnIndex(Headings.NOW) >= 0 && table.findColumnIndex(Headings.STOP) >= 0 ? table.findColumnIndex(FormPlan.KEY) : -1;
             for (int i = table.getStartRowIndex() + 1; i <= table.getEndRowIndex(); i++) {
                 XSSFRow row = sheet.getRow(i);
-                Optional<Question> question = key < 0 ? Optional.empty() : EditedForm.PLAN.question(row.getCell(key).getStringCellValue());
-                assertEquals(key >= 0, question.isPresent(), "row " + (i + 1));
+                Optional<Question> question = key < 0 ? Optional.empty() : question(row.getCell(key).getStringCellValue());
+                assertTrue(!isForm || question.isPresent(), "row " + (i + 1));
                 row.forEach(cell -> {
                     String header = table.getColumns().get(cell.getColumnIndex()).getName();
                     boolean isState = header.equals("State") && cell.getCellType() != CellType.BLANK;
@@ -220,12 +222,20 @@ class EveryWorkbookTest {
         return cells;
     }
 
+    /** The key of a form is the question itself, that of a walk names the part where the question has empty brackets; what is new there is written freely. */
+    private static Optional<Question> question(String key) {
+        return key.endsWith("[new]") ? Optional.empty() : EditedForm.PLAN.question(key).or(() -> EditedForm.PLAN.question(key.replaceAll("\\[[^]]*]", "[]")));
+    }
+
     /** @param isListOfThings whether each thing has a column headed by its number; that there are none is answered in the first of them */
     private static boolean isOfWords(Question question, String header, boolean isListOfThings) {
+        if (header.equals(Headings.KNOWN_BY)) {
+            return true;
+        }
         if (header.equals(FormPlan.UNIT)) {
             return question.units().size() > 1;
         }
-        boolean isAnswer = isListOfThings && question.list().isEmpty() ? header.equals("1") : header.equals(FormPlan.ANSWER) || header.matches("\\d+");
+        boolean isAnswer = isListOfThings && question.list().isEmpty() ? header.equals("1") : header.equals(FormPlan.ANSWER) || header.equals(Headings.NOW) || header.matches("\\d+");
         boolean isName = question.path().equals("animals[].species") || EditedForm.PLAN.owner(question.list()).filter(question::equals).isPresent();
         return isAnswer && (isName || !FormWords.choices(question).isEmpty());
     }

@@ -11,11 +11,14 @@ import org.loamlight.setup.ProblemsFound;
 import org.loamlight.workbook.cells.Cell;
 import org.loamlight.workbook.cells.CellReader;
 import org.loamlight.workbook.cells.NoWorkbook;
+import org.loamlight.workbook.cells.ReadingLimits;
 import org.loamlight.workbook.cells.Sheet;
 
 /** Reads a checklist that was filled in. Sheets, rows and columns may have changed their places; sheets without a column of keys are passed over. */
 public final class VisitReader {
     private static final JsonPlace NOWHERE = new JsonPlace(0, 0, "");
+    /** A checklist of many visits has a long history: twelve columns a row. */
+    private static final ReadingLimits LIMITS = new ReadingLimits(30, 100, 200_000);
     private static final String MAKE_ONE = "make one with loamlight audit SETUP -o FILE.xlsx and fill that in; a form is read by loamlight audit";
     /** The state every point has before somebody looks at it. */
     private static final String FIRST_STATE = "open";
@@ -56,7 +59,7 @@ public final class VisitReader {
 
     private static List<Sheet> sheets(byte[] workbook, Problems problems) throws ProblemsFound {
         try {
-            return CellReader.read(workbook);
+            return CellReader.read(workbook, LIMITS);
         } catch (NoWorkbook e) {
             problems.add(NOWHERE, e.getMessage(), e.allowed());
             throw problems.found();
