@@ -8,8 +8,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.ByteArrayInputStream;
 import java.io.File;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -36,11 +38,19 @@ import org.loamlight.drawing.Numbers;
 import org.loamlight.drawing.Picture;
 import org.loamlight.evaluation.Audit;
 import org.loamlight.ranking.Ranking;
+import org.loamlight.setup.JsonFile;
+import org.loamlight.setup.JsonPrinter;
+import org.loamlight.setup.JsonValue;
+import org.loamlight.setup.Problems;
+import org.loamlight.setup.ProblemsFound;
 import org.loamlight.workbook.cells.Cell;
 import org.loamlight.workbook.cells.CellReader;
 import org.loamlight.workbook.cells.NoWorkbook;
 import org.loamlight.workbook.cells.ReadingLimits;
 import org.loamlight.workbook.cells.Sheet;
+import org.loamlight.workbook.visit.Amendment;
+import org.loamlight.workbook.visit.Visit;
+import org.loamlight.workbook.visit.VisitReader;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
@@ -54,6 +64,7 @@ class DesktopTest {
     private static final long SECONDS = 300;
     private static final String OPEN_DOCUMENT = "fods";
     private static final String EXCEL = "xlsx";
+    private static final String FILLED = "filled.xlsx";
     private static final Audit AUDIT = Drawn.example("home-bearded-dragon");
     /** Names that a spreadsheet program would take for a formula, a number, a day, a truth, a part of a whole or an escape. */
     private static final List<String> AWKWARD = List.of("=1+1", "-3", "@sum", "3-5", "31,5", "007", "1e5", "TRUE", "1/2", "2026-11-02", "100 %", "_x0041_",
@@ -71,12 +82,13 @@ class DesktopTest {
             System.out.println(missing);
             Assumptions.abort(missing);
         }
-        List<String> files = List.of("form.xlsx", "awkward.xlsx", "checklist.xlsx");
+        List<String> files = List.of("form.xlsx", "awkward.xlsx", "checklist.xlsx", FILLED);
         Files.write(folder.resolve(files.get(0)), EditedForm.FORM);
         Files.write(folder.resolve(files.get(1)), FormRoundTripTest.form(FormRoundTripTest.document(awkward())));
         Files.write(folder.resolve(files.get(2)), Sample.workbook(AUDIT));
+        Files.write(folder.resolve(files.get(3)), filled());
         convert(office.get(), EXCEL, files);
-        convert(office.get(), OPEN_DOCUMENT, files.subList(2, files.size()));
+        convert(office.get(), OPEN_DOCUMENT, files.subList(2, 3));
     }
 
     private static Optional<Path> office() {
@@ -117,6 +129,23 @@ class DesktopTest {
         String readings = AWKWARD.stream().map(name -> "{\"name\": \"" + name + "\", \"of\": \"humidity\", \"value\": \"55 %\", \"on\": \"2026-11-02\"}").collect(Collectors.joining(", "));
         return "{\"format\": 1, \"title\": \"=1+1\", \"animals\": [{\"name\": \"TRUE\", \"species\": \"pantherophis-guttatus\", \"length\": \"1e2 cm\"}], "
                 + "\"room\": {\"sun\": true, \"cooling\": false, \"latitude\": \"-34 °\"}, \"readings\": [" + readings + "]}";
+    }
+
+    private static byte[] filled() {
+        return FilledChecklist.of(FilledChecklist.made(FilledChecklist.document(Path.of("examples", "foster-corn-snake.json")))).visited("2026-11-20", "A. Visitor")
+                .number("enclosure.openings[gap under the lid].gap", 4).answer("room.sun", "no").bytes();
+    }
+
+    @Test
+    void a_checklist_that_was_filled_in_is_read_alike_after_saving() throws IOException, ProblemsFound {
+        assertEquals(visit(filled()), visit(saved(FILLED)));
+    }
+
+    private static List<String> visit(byte[] checklist) throws ProblemsFound {
+        Visit visit = VisitReader.read(checklist, new Problems("checklist.xlsx"));
+        JsonValue.JsonObject setup = (JsonValue.JsonObject) JsonFile.read(visit.recorded().orElseThrow().setup().getBytes(StandardCharsets.UTF_8), new Problems("record"));
+        Amendment.Result after = Amendment.of(visit, setup, FilledChecklist.setup(setup), LocalDate.of(2026, 11, 20), new Problems("checklist.xlsx"));
+        return List.of(visit.recorded().orElseThrow().toString(), visit.by(), after.history().toString(), JsonPrinter.print(after.setup()));
     }
 
     @Test
