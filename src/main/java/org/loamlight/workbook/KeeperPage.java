@@ -64,7 +64,8 @@ final class KeeperPage {
 
     private String toDo(Finding finding) {
         String meanwhile = wording.meanwhile(finding);
-        return contents.where(finding) + ": " + finding.criterion().title() + ".\n" + wording.correction(finding)
+        String required = finding.deciding().isEmpty() ? "" : " " + wording.sentence("keeper.required", wording.required(finding));
+        return contents.where(finding) + ": " + Contents.capitalized(wording.found(finding)) + required + "\n" + wording.correction(finding)
                 + (meanwhile.isEmpty() ? "" : "\nUntil then: " + meanwhile);
     }
 
