@@ -15,7 +15,6 @@ import org.loamlight.setup.Problems;
 import org.loamlight.setup.ProblemsFound;
 import org.loamlight.workbook.cells.Cell;
 import org.loamlight.workbook.cells.CellReader;
-import org.loamlight.workbook.cells.NoWorkbook;
 import org.loamlight.workbook.cells.ReadingLimits;
 import org.loamlight.workbook.cells.Sheet;
 
@@ -59,12 +58,7 @@ public final class SheetInput {
     /** A file that is none of these at all is one problem, and nothing is missed in it. */
     private JsonValue read(byte[] workbook, Map<String, String> known) throws ProblemsFound {
         document.put("format", new JsonValue.JsonNumber(WHOLE, "1"));
-        try {
-            sheets(CellReader.read(workbook, LIMITS), known);
-        } catch (NoWorkbook e) {
-            problems.add(WHOLE, e.getMessage(), e.allowed());
-            throw problems.found();
-        }
+        sheets(CellReader.read(workbook, LIMITS, problems), known);
         return new JsonValue.JsonObject(WHOLE, document);
     }
 

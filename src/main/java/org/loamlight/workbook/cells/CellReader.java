@@ -7,6 +7,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.loamlight.setup.JsonFile;
+import org.loamlight.setup.JsonPlace;
+import org.loamlight.setup.Problems;
+import org.loamlight.setup.ProblemsFound;
 
 /** Reads the sheets of an Excel workbook (.xlsx, and .xlsm without its macros). */
 public final class CellReader {
@@ -73,6 +76,21 @@ public final class CellReader {
         CellReader reader = new CellReader(parts, main.substring(0, main.lastIndexOf('/') + 1), limits);
         reader.workbook(main);
         return reader.sheets;
+    }
+
+    /**
+     * The sheets in their order, hidden ones too.
+     *
+     * @param problems takes up why the file cannot be read
+     * @throws ProblemsFound with everything found so far, when the file is no workbook, is locked, broken, or too large
+     */
+    public static List<Sheet> read(byte[] file, ReadingLimits limits, Problems problems) throws ProblemsFound {
+        try {
+            return read(file, limits);
+        } catch (NoWorkbook e) {
+            problems.add(new JsonPlace(0, 0, ""), e.getMessage(), e.allowed());
+            throw problems.found();
+        }
     }
 
     /** Where the relationships of a part lead, by their id or type. */

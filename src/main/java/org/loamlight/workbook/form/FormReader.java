@@ -13,7 +13,6 @@ import org.loamlight.setup.Question;
 import org.loamlight.setup.Section;
 import org.loamlight.setup.SetupReader;
 import org.loamlight.workbook.cells.CellReader;
-import org.loamlight.workbook.cells.NoWorkbook;
 import org.loamlight.workbook.cells.ReadingLimits;
 import org.loamlight.workbook.cells.Sheet;
 
@@ -49,24 +48,15 @@ public final class FormReader {
     public static JsonValue read(byte[] workbook, Problems problems) throws ProblemsFound {
         FormPlan plan = FormPlan.builtIn();
         Filled filled = new Filled();
-        for (Sheet sheet : sheets(workbook, problems)) {
+        for (Sheet sheet : CellReader.read(workbook, LIMITS, problems)) {
             FormSheet.read(sheet, plan, filled, problems);
         }
         if (filled.isNoForm()) {
             problems.add(NOWHERE, "this workbook is no form: no sheet of it has a column headed " + FormPlan.KEY + " with the keys of a form",
-                    "make a form with loamlight form SPECIES -o FILE.xlsx, and fill that in");
+                    "make a form with loamlight form SPECIES -o FILE.xlsx, and fill that in; a checklist is read by loamlight recheck");
             throw problems.found();
         }
         return new FormReader(plan, filled, problems).setup();
-    }
-
-    private static List<Sheet> sheets(byte[] workbook, Problems problems) throws ProblemsFound {
-        try {
-            return CellReader.read(workbook, LIMITS);
-        } catch (NoWorkbook e) {
-            problems.add(NOWHERE, e.getMessage(), e.allowed());
-            throw problems.found();
-        }
     }
 
     private JsonValue setup() {

@@ -34,7 +34,7 @@ final class FormSheet {
         this.problems = problems;
     }
 
-    /** Takes up what was answered on a sheet; one without a column of keys is somebody's own and is passed over. */
+    /** Takes up what was answered on a sheet; one without a column of keys and questions is somebody's own and is passed over. */
     static void read(Sheet sheet, FormPlan plan, Filled filled, Problems problems) {
         FormSheet form = new FormSheet(sheet, plan, filled, problems);
         if (form.findHeading()) {
@@ -45,12 +45,16 @@ final class FormSheet {
 
     private boolean findHeading() {
         Optional<List<Cell>> row = sheet.rows().stream().filter(cells -> cells.get(0).row() <= LAST_HEADING)
-                .filter(cells -> cells.stream().anyMatch(cell -> isHeaded(cell, FormPlan.KEY))).findFirst();
+                .filter(cells -> isHeaded(cells, FormPlan.KEY) && (isHeaded(cells, FormPlan.QUESTION) || isHeaded(cells, FormPlan.ANSWER))).findFirst();
         row.ifPresent(cells -> {
             heading = cells.get(0).row();
             cells.forEach(this::heading);
         });
         return row.isPresent();
+    }
+
+    private static boolean isHeaded(List<Cell> cells, String heading) {
+        return cells.stream().anyMatch(cell -> isHeaded(cell, heading));
     }
 
     private static boolean isHeaded(Cell cell, String heading) {

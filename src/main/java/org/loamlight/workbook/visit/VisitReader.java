@@ -10,7 +10,6 @@ import org.loamlight.setup.Problems;
 import org.loamlight.setup.ProblemsFound;
 import org.loamlight.workbook.cells.Cell;
 import org.loamlight.workbook.cells.CellReader;
-import org.loamlight.workbook.cells.NoWorkbook;
 import org.loamlight.workbook.cells.ReadingLimits;
 import org.loamlight.workbook.cells.Sheet;
 
@@ -45,7 +44,7 @@ public final class VisitReader {
      */
     public static Visit read(byte[] workbook, Problems problems) throws ProblemsFound {
         VisitReader reader = new VisitReader(problems);
-        for (Sheet sheet : sheets(workbook, problems)) {
+        for (Sheet sheet : CellReader.read(workbook, LIMITS, problems)) {
             KeyedSheet.of(sheet).ifPresent(reader::sheet);
         }
         if (reader.record.isEmpty() && reader.left.isEmpty()) {
@@ -55,15 +54,6 @@ public final class VisitReader {
         reader.requireFormat();
         return new Visit(Recorded.of(reader.record), Optional.ofNullable(reader.once.get(Headings.VISITED_ON)), reader.written(Headings.VISITED_BY),
                 reader.written(Headings.KEEPER), reader.inOrder, reader.states, reader.history, reader.left);
-    }
-
-    private static List<Sheet> sheets(byte[] workbook, Problems problems) throws ProblemsFound {
-        try {
-            return CellReader.read(workbook, LIMITS);
-        } catch (NoWorkbook e) {
-            problems.add(NOWHERE, e.getMessage(), e.allowed());
-            throw problems.found();
-        }
     }
 
     private void requireFormat() throws ProblemsFound {
