@@ -265,6 +265,8 @@ class VisitTest {
         JsonValue document = FilledChecklist.document(FOSTER);
         FilledChecklist checklist = FilledChecklist.of(FilledChecklist.made(document)).write("Record", "setup 1", "Text", "{}");
         assertTrue(VisitReader.read(checklist.bytes(), new Problems("checklist.xlsx")).recorded().isEmpty());
+        FilledChecklist undated = FilledChecklist.of(FilledChecklist.made(document)).write("Record", "audited on", "Text", "last week");
+        assertTrue(VisitReader.read(undated.bytes(), new Problems("checklist.xlsx")).recorded().isEmpty());
         FilledChecklist shorter = FilledChecklist.of(FilledChecklist.made(document)).delete("Record", "setup 1");
         assertTrue(VisitReader.read(shorter.bytes(), new Problems("checklist.xlsx")).recorded().isEmpty());
     }

@@ -1,6 +1,8 @@
 package org.loamlight.workbook.visit;
 
 import java.nio.charset.StandardCharsets;
+import java.time.DateTimeException;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -114,7 +116,7 @@ public record Recorded(String on, String version, String knowledge, List<String>
     /**
      * Puts a record together again.
      *
-     * @return empty when the setup is not complete or was changed
+     * @return empty when the setup is not complete or was changed, or the day of the audit is none
      */
     static Optional<Recorded> of(List<Row> read) {
         Map<String, String> about = new LinkedHashMap<>();
@@ -133,8 +135,16 @@ public record Recorded(String on, String version, String knowledge, List<String>
             }
         }
         String setup = String.join("", pieces.values());
-        return sha256(setup).equals(about.get(SETUP_SHA256)) ? Optional.of(new Recorded(about.getOrDefault(ON, ""), about.getOrDefault(VERSION, ""),
+        return sha256(setup).equals(about.get(SETUP_SHA256)) && isDay(about.getOrDefault(ON, "")) ? Optional.of(new Recorded(about.getOrDefault(ON, ""), about.getOrDefault(VERSION, ""),
                 about.getOrDefault(KNOWLEDGE, ""), listed(about.getOrDefault(CODES, "")), about.getOrDefault(HOUSE, ""), setup, findings, rows)) : Optional.empty();
+    }
+
+    private static boolean isDay(String text) {
+        try {
+            return LocalDate.parse(text).toString().equals(text);
+        } catch (DateTimeException e) {
+            return false;
+        }
     }
 
     private static List<String> listed(String words) {
