@@ -114,7 +114,7 @@ final class FormTables {
         List<String> words = FormWords.choices(question);
         Optional<String> cells = cells(question);
         if (!words.isEmpty() || cells.isPresent()) {
-            dropDowns.add(new DropDown(rowNumber(), first, last, words, cells.orElse("")));
+            dropDowns.add(new DropDown(rowNumber(), rowNumber(), first, last, words, cells.orElse("")));
         }
         if (question.units().size() > 1) {
             dropDowns.add(DropDown.of(rowNumber(), unit, unit, question.units()));

@@ -43,6 +43,9 @@ final class WalkSheet {
         for (int i = 0; i < asked.size(); i++) {
             row(asked.get(i), i + 1);
         }
+        if (!asked.isEmpty()) {
+            dropDowns.add(DropDown.down(SheetWriter.FIRST_ROW, SheetWriter.FIRST_ROW + rows.size() - 1, KNOWN_BY, Headings.WAYS));
+        }
     }
 
     /** What is asked, in the order of the rows. */
@@ -87,7 +90,6 @@ final class WalkSheet {
         if (question.units().size() > 1) {
             dropDowns.add(DropDown.of(at, UNIT, UNIT, question.units()));
         }
-        dropDowns.add(DropDown.of(at, KNOWN_BY, KNOWN_BY, Headings.WAYS));
     }
 
     Listing listing() {
