@@ -34,11 +34,20 @@ public final class QuestionCatalogue {
         this.schema = schema;
     }
 
+    /** Reads the schema when it is first asked for, once. */
+    private static final class BuiltIn {
+        private static final List<Question> QUESTIONS = read();
+
+        private static List<Question> read() {
+            QuestionCatalogue catalogue = new QuestionCatalogue(schema());
+            catalogue.askMembers(catalogue.schema, "");
+            return List.copyOf(catalogue.questions);
+        }
+    }
+
     /** The questions in the order of the schema; a list before the questions about its parts. Never empty. */
     public static List<Question> builtIn() {
-        QuestionCatalogue catalogue = new QuestionCatalogue(schema());
-        catalogue.askMembers(catalogue.schema, "");
-        return List.copyOf(catalogue.questions);
+        return BuiltIn.QUESTIONS;
     }
 
     private static JsonValue.JsonObject schema() {
