@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.loamlight.quantity.Lacking;
 import org.loamlight.quantity.Method;
 import org.loamlight.quantity.Origin;
 import org.loamlight.quantity.Place;
@@ -48,6 +49,11 @@ public final class Derivation {
                 new Loads(setup).quantities(), new Plan(setup).quantities(), new Resting(setup).quantities(),
                 new Heaters(setup).quantities(), new HeatUnderUv(setup).quantities(), new Feeding(setup, read).quantities(), new DayAndNight(setup, on).quantities(), new NightDrop(read, wanted).quantities(),
                 new Power(setup).quantities()).flatMap(List::stream).toList();
+    }
+
+    /** What is lacking to tell quantities of some topics; empty where nothing is. Most topics have no such list: rules see what is not told. */
+    public static List<Lacking> lacking(Setup setup, Axis axis) {
+        return Stream.concat(new Unplaced(setup, Layout.of(setup, axis)).lacking().stream(), new HeatUnderUv(setup).lacking().stream()).toList();
     }
 
     private List<Quantity> care() {

@@ -72,6 +72,21 @@ final class Layout {
         return axis;
     }
 
+    /** Whether it is known which outer third is the warm one. */
+    boolean isWarmEndKnown() {
+        return warmThird.isPresent();
+    }
+
+    /** Whether a piece has its place along the axis in centimetres. */
+    boolean isMeasured(Furnishing piece) {
+        return hasEdges(piece) || position(piece.place()).isKnown();
+    }
+
+    /** Whether the keeper's words say which third a piece stands in. Words speak of the length. */
+    boolean isInWords(Furnishing piece) {
+        return axis == Axis.LENGTH && piece.place().zone() != Zone.ENCLOSURE;
+    }
+
     /** The third a spot lies in; empty when that cannot be told. */
     OptionalInt third(Spot spot) {
         Measure position = position(spot);

@@ -142,6 +142,7 @@ public final class Auditor {
             facts.addAll(pair.limits().limits());
         });
         facts.addAll(quantities);
+        facts.addAll(Derivation.lacking(setup, axis(setup)));
         List.<Collection<?>>of(setup.animals(), setup.enclosure().openings(), setup.heaters(), setup.lamps(), setup.furnishings(),
                 setup.readings(), List.of(setup.enclosure(), setup.room(), setup.care(), setup.electrical(), setup.hygiene(),
                 setup.household(), setup.monitoring(), setup.season(), setup.quarantine())).forEach(facts::addAll);

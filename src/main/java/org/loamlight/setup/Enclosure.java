@@ -1,6 +1,7 @@
 package org.loamlight.setup;
 
 import java.util.List;
+import org.loamlight.quantity.Zone;
 
 /**
  * The enclosure itself.
@@ -15,4 +16,27 @@ import java.util.List;
  */
 public record Enclosure(String title, Measure length, Measure depth, Measure height, Front front, Side warmEnd,
         Build build, List<Opening> openings, Stated openingsTold) {
+    /**
+     * Whether two places in words are one: the same word, or an end that is called by its side once and by its warmth once.
+     *
+     * @return UNKNOWN where that depends on the warm end, and nobody told which it is; NO where a place is not said in words
+     */
+    public Stated sameEnd(Zone one, Zone other) {
+        if (one == Zone.ENCLOSURE || other == Zone.ENCLOSURE) {
+            return Stated.NO;
+        }
+        boolean isCalledByBoth = one.isEnd() && other.isEnd() && isByWarmth(one) != isByWarmth(other);
+        if (isCalledByBoth && warmEnd == Side.UNKNOWN) {
+            return Stated.UNKNOWN;
+        }
+        return (isCalledByBoth ? isLeft(one) == isLeft(other) : one == other) ? Stated.YES : Stated.NO;
+    }
+
+    private static boolean isByWarmth(Zone end) {
+        return end == Zone.WARM_END || end == Zone.COOL_END;
+    }
+
+    private boolean isLeft(Zone end) {
+        return isByWarmth(end) ? (warmEnd == Side.LEFT) == (end == Zone.WARM_END) : end == Zone.LEFT_THIRD;
+    }
 }

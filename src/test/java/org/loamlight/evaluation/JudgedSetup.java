@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.loamlight.criterion.Code;
 import org.loamlight.finding.Fault;
 import org.loamlight.finding.Finding;
 import org.loamlight.finding.Missing;
@@ -31,7 +32,7 @@ record JudgedSetup(String name, Auditor.Asked asked, List<Object> facts, Set<Obj
 
     /** An example of a criterion: the findings of that criterion are written down. */
     static JudgedSetup of(CriterionExamples.Case example) {
-        return of(example.toString(), setup(CriterionExamples.text(example.setup())), BuiltIn.ON,
+        return of(example.toString(), BuiltIn.AUDITOR.ask(setup(CriterionExamples.text(example.setup())), BuiltIn.ON),
                 findings -> ExamplesTest.found(example, findings), ExamplesTest.expected(example));
     }
 
@@ -51,14 +52,23 @@ record JudgedSetup(String name, Auditor.Asked asked, List<Object> facts, Set<Obj
         try {
             Setup setup = setup(Files.readString(file));
             LocalDate on = setup.on().orElseThrow();
-            return of(file.toString(), setup, on, JudgedSetup::all, all(BuiltIn.AUDITOR.audit(setup, on).findings()));
+            return whole(file.toString(), BuiltIn.AUDITOR.ask(setup, on));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
-    private static JudgedSetup of(String name, Setup setup, LocalDate on, Function<List<Finding>, String> told, String expected) {
-        Auditor.Asked asked = BuiltIn.AUDITOR.ask(setup, on);
+    /** A setup with codes chosen: {@code CountedOnceTest} holds which of its findings are one shortfall. */
+    static JudgedSetup of(String name, String json, List<Code> codes) {
+        Setup setup = setup(json);
+        return whole(name, new Auditor(BuiltIn.KNOWLEDGE.withCodes(codes, setup.species()), BuiltIn.RULES).ask(setup, BuiltIn.ON));
+    }
+
+    private static JudgedSetup whole(String name, Auditor.Asked asked) {
+        return of(name, asked, JudgedSetup::all, all(BuiltIn.AUDITOR.judge(asked, List.of())));
+    }
+
+    private static JudgedSetup of(String name, Auditor.Asked asked, Function<List<Finding>, String> told, String expected) {
         List<Object> facts = new ArrayList<>(asked.facts());
         Statements stated = BuiltIn.AUDITOR.evaluate(asked, List.of());
         facts.addAll(stated.voided());
