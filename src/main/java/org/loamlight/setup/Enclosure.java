@@ -15,4 +15,11 @@ import java.util.List;
  */
 public record Enclosure(String title, Measure length, Measure depth, Measure height, Front front, Side warmEnd,
         Build build, List<Opening> openings, Stated openingsTold) {
+    /** Whether the front or the lid is mesh, so that air passes whatever openings there are. */
+    public Stated meshed() {
+        if (front == Front.MESH || build.top().of() == PaneMaterial.MESH) {
+            return Stated.YES;
+        }
+        return build.top().of() == PaneMaterial.UNKNOWN ? Stated.UNKNOWN : Stated.NO;
+    }
 }
