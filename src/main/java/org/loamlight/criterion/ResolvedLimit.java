@@ -2,6 +2,7 @@ package org.loamlight.criterion;
 
 import java.util.Objects;
 import org.loamlight.quantity.Place;
+import org.loamlight.quantity.Quantity;
 import org.loamlight.quantity.Topic;
 import org.loamlight.setup.Subject;
 
@@ -30,5 +31,10 @@ public record ResolvedLimit(String criterion, Subject subject, Topic topic, Plac
 
     public boolean hasHigh() {
         return high != Double.POSITIVE_INFINITY;
+    }
+
+    /** Whether it asks this of a quantity: of its topic, at its place. */
+    public boolean isMeantFor(Quantity quantity) {
+        return quantity.topic() == topic && quantity.place().isWithin(place);
     }
 }

@@ -131,11 +131,7 @@ final class Closing {
     }
 
     private List<Voided> voided(List<ResolvedLimit> wanted) {
-        return statements.voidedSorted().stream().filter(one -> wanted.stream().anyMatch(limit -> isMeantFor(one.quantity(), limit))).toList();
-    }
-
-    private static boolean isMeantFor(Quantity quantity, ResolvedLimit limit) {
-        return quantity.topic() == limit.topic() && quantity.place().isWithin(limit.place());
+        return statements.voidedSorted().stream().filter(one -> wanted.stream().anyMatch(limit -> limit.isMeantFor(one.quantity()))).toList();
     }
 
     /** A cause is told only where it was found wrong, and only for findings that are open. */

@@ -13,6 +13,7 @@ import org.loamlight.finding.Finding;
 import org.loamlight.finding.Held;
 import org.loamlight.finding.Pair;
 import org.loamlight.finding.Result;
+import org.loamlight.finding.RuleName;
 import org.loamlight.finding.Voided;
 import org.loamlight.quantity.Quantity;
 import org.loamlight.setup.Subject;
@@ -37,7 +38,7 @@ record Draft(Criterion criterion, Subject subject) {
 
     /** Several matches for one pair are one finding; the gravest variant gives the grade. */
     Finding faulty(List<Fault> faults) {
-        List<String> variants = faults.stream().map(fault -> Statements.variant(fault.ruleName())).distinct()
+        List<String> variants = faults.stream().map(fault -> RuleName.variant(fault.ruleName())).distinct()
                 .sorted(Comparator.comparing(criterion::gradeOf).thenComparing(Comparator.naturalOrder())).toList();
         List<Quantity> evidence = faults.stream().flatMap(fault -> fault.evidence().stream()).distinct().sorted(EVIDENCE).toList();
         return finding(Result.NONCONFORMITY, criterion.gradeOf(variants.get(0)), new Evidence(variants, List.of(), evidence), "");

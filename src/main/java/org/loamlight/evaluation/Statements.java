@@ -10,6 +10,7 @@ import org.loamlight.finding.Fault;
 import org.loamlight.finding.Held;
 import org.loamlight.finding.Missing;
 import org.loamlight.finding.Pair;
+import org.loamlight.finding.RuleName;
 import org.loamlight.finding.Voided;
 import org.loamlight.setup.Subject;
 
@@ -36,23 +37,12 @@ record Statements(List<Fault> faults, List<Missing> missing, List<Held> held, Li
     /** The pairs that faults and missing answers were stated for; each must be among the pairs that were asked. */
     Set<Pair> stated() {
         Set<Pair> pairs = new HashSet<>();
-        faults.forEach(fault -> pairs.add(new Pair(criterion(fault.ruleName()), fault.subject())));
-        missing.forEach(one -> pairs.add(new Pair(criterion(one.ruleName()), one.subject())));
+        faults.forEach(fault -> pairs.add(new Pair(RuleName.criterion(fault.ruleName()), fault.subject())));
+        missing.forEach(one -> pairs.add(new Pair(RuleName.criterion(one.ruleName()), one.subject())));
         return pairs;
     }
 
     private static boolean isOf(String rule, Subject subject, Pair pair) {
-        return subject.equals(pair.subject()) && criterion(rule).equals(pair.criterion());
-    }
-
-    private static String criterion(String rule) {
-        int end = rule.indexOf(' ');
-        return end < 0 ? rule : rule.substring(0, end);
-    }
-
-    /** What follows the criterion's id in a rule's name; empty when nothing does. */
-    static String variant(String rule) {
-        int end = rule.indexOf(' ');
-        return end < 0 ? "" : rule.substring(end + 1);
+        return subject.equals(pair.subject()) && RuleName.criterion(rule).equals(pair.criterion());
     }
 }

@@ -67,6 +67,16 @@ public record Held(String criterion, Subject subject, Quantity quantity, Resolve
         };
     }
 
+    /** Whether the value lies below the limit's lower end, if only by what its uncertainty may explain. */
+    public boolean isBelow() {
+        return quantity.value() < limit.low();
+    }
+
+    /** Whether the value lies above the limit's upper end, if only by what its uncertainty may explain. */
+    public boolean isAbove() {
+        return quantity.value() > limit.high();
+    }
+
     /** How far the value lies outside, in the topic's unit; 0 inside. */
     public double shortfall() {
         return Math.max(0, Math.max(limit.low() - quantity.value(), quantity.value() - limit.high()));

@@ -8,4 +8,8 @@ import org.loamlight.quantity.Quantity;
  * @param by name of the rule that took it out
  */
 public record Voided(Quantity quantity, String by) {
+    /** Id of the criterion that rule belongs to. */
+    public String criterion() {
+        return RuleName.criterion(by);
+    }
 }

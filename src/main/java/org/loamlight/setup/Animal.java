@@ -26,6 +26,15 @@ public record Animal(String name, String species, Stage stage, Sex sex, Measure 
         return since.isPresent() && !since.get().isAfter(on);
     }
 
+    /** Whether it is subadult or adult. */
+    public Stated grown() {
+        return switch (stage) {
+            case HATCHLING, JUVENILE -> Stated.NO;
+            case SUBADULT, ADULT -> Stated.YES;
+            case UNKNOWN -> Stated.UNKNOWN;
+        };
+    }
+
     public Subject subject() {
         return new Subject(SubjectKind.ANIMAL, name);
     }

@@ -39,4 +39,12 @@ public record Enclosure(String title, Measure length, Measure depth, Measure hei
     private boolean isLeft(Zone end) {
         return isByWarmth(end) ? (warmEnd == Side.LEFT) == (end == Zone.WARM_END) : end == Zone.LEFT_THIRD;
     }
+
+    /** Whether the front or the lid is mesh, so that air passes whatever openings there are. */
+    public Stated meshed() {
+        if (front == Front.MESH || build.top().of() == PaneMaterial.MESH) {
+            return Stated.YES;
+        }
+        return build.top().of() == PaneMaterial.UNKNOWN ? Stated.UNKNOWN : Stated.NO;
+    }
 }

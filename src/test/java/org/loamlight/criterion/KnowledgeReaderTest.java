@@ -247,7 +247,7 @@ class KnowledgeReaderTest {
     @CsvSource(delimiter = '|', value = {"'is': 'ground'|'is': 'caves'|.lives.is|found \"caves\"|ground, trees",
         "'is': 'profits'|'is': 'loves'|.uv.is|found \"loves\"|needs, profits, without",
         "'is': 'from dish'|'is': 'bottle'|.drinks.is|found \"bottle\"|from dish, from drops",
-        "'is': 'alone'|'is': 'lonely'|.company.is|found \"lonely\"|alone, tolerated",
+        "'is': 'alone'|'is': 'lonely'|.company.is|found \"lonely\"|alone, one male, tolerated",
         "'is': 'ground'|'was': 'ground'|.lives|\"is\" is missing|ground, trees"})
     void a_malformed_habit_is_told_with_its_place(String written, String instead, String path, String found, String allowed) {
         assertFirst(MadeUp.document(MadeUp.species().replaceFirst(written, instead)), "species[0].habits" + path, found, allowed);

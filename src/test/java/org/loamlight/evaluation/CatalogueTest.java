@@ -28,6 +28,7 @@ import org.loamlight.criterion.Grade;
 import org.loamlight.criterion.Knowledge;
 import org.loamlight.criterion.Limit;
 import org.loamlight.criterion.Profile;
+import org.loamlight.finding.RuleName;
 import org.loamlight.quantity.Unit;
 import org.loamlight.setup.Purpose;
 import org.loamlight.setup.Stated;
@@ -139,7 +140,7 @@ class CatalogueTest {
     @Test
     void each_variant_a_page_grades_or_words_is_a_rule() {
         for (Criterion criterion : criteria()) {
-            Set<String> variants = criterion.rules().stream().map(Statements::variant).collect(Collectors.toSet());
+            Set<String> variants = criterion.rules().stream().map(RuleName::variant).collect(Collectors.toSet());
             variants.add("");
             Set<String> worded = new TreeSet<>(criterion.grades().keySet());
             worded.addAll(criterion.page().found().keySet());
@@ -154,7 +155,7 @@ class CatalogueTest {
     void each_fault_has_words_for_what_was_found() throws IOException {
         for (Criterion criterion : criteria()) {
             for (String rule : faultRules(criterion)) {
-                assertFalse(criterion.page().foundFor(Statements.variant(rule)).isBlank(), rule);
+                assertFalse(criterion.page().foundFor(RuleName.variant(rule)).isBlank(), rule);
             }
         }
     }

@@ -22,7 +22,7 @@ import org.loamlight.setup.Setup;
  * A setup whose outcome is written down, ready to be judged by rules of which one was changed.
  *
  * @param asked    before any rule
- * @param facts    what a single rule sees: all that is known, and what other rules voided
+ * @param facts    what a single rule sees: all that is known, and what other rules voided and held
  * @param stated   what the rules as they stand state
  * @param told     what of the findings is written down
  * @param expected what is written down
@@ -72,6 +72,7 @@ record JudgedSetup(String name, Auditor.Asked asked, List<Object> facts, Set<Obj
         List<Object> facts = new ArrayList<>(asked.facts());
         Statements stated = BuiltIn.AUDITOR.evaluate(asked, List.of());
         facts.addAll(stated.voided());
+        facts.addAll(stated.held());
         Set<Object> all = new HashSet<>(stated.faults());
         List.of(stated.missing(), stated.held(), stated.voided(), stated.explains()).forEach(all::addAll);
         return new JudgedSetup(name, asked, facts, all, told, expected);

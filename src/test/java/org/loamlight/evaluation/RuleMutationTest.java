@@ -71,7 +71,10 @@ class RuleMutationTest {
         }
     }
 
-    /** The mutants of one file after its own examples, the whole setups, and its own examples with namesakes were shown to them. */
+    /**
+     * The mutants of one file after its own examples, the whole setups, its own examples with namesakes, and each two of its own
+     * examples side by side were shown to them.
+     */
     private static MutatedRules shown(MutatedRules rules, Path file, List<JudgedSetup> wholes) {
         List<CriterionExamples.Case> own = CriterionExamples.all().stream()
                 .filter(example -> file.equals(LIMITS) || example.criterion().equals(rules.criterion())).toList();
@@ -81,6 +84,7 @@ class RuleMutationTest {
             rules.showEach(CountedOnceTest.judged());
         } else {
             rules.showEach(own.stream().flatMap(Namesakes::of).map(JudgedSetup::of).filter(JudgedSetup::isAsExpected));
+            rules.showEach(Neighbours.of(own).map(JudgedSetup::of).filter(JudgedSetup::isAsExpected));
         }
         return rules;
     }

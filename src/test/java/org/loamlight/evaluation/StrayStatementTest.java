@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.loamlight.finding.Fault;
 import org.loamlight.finding.Missing;
 import org.loamlight.finding.Pair;
+import org.loamlight.finding.RuleName;
 import org.loamlight.setup.Subject;
 import org.loamlight.setup.SubjectKind;
 
@@ -26,8 +27,8 @@ class StrayStatementTest {
         assertEquals(Set.of(new Pair("light.uv-blocked", LAMP), new Pair("light.dark-night", Subject.ENCLOSURE)), statements.stated());
         assertEquals(1, statements.faults(new Pair("light.uv-blocked", LAMP)).count());
         assertEquals(0, statements.faults(new Pair("light.uv", LAMP)).count());
-        assertEquals("glass", Statements.variant("light.uv-blocked glass"));
-        assertEquals("", Statements.variant("light.uv-blocked"));
+        assertEquals("glass", RuleName.variant("light.uv-blocked glass"));
+        assertEquals("", RuleName.variant("light.uv-blocked"));
     }
 
     @Test
