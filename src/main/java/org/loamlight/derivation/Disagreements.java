@@ -29,8 +29,8 @@ final class Disagreements {
     /** From standard to expanded uncertainty (JCGM 100:2008, 6.2.1; about 95 %). */
     private static final double COVERAGE_FACTOR = 2;
     private static final double PERCENT = 100;
-    /** Source of a disagreement with the room. */
-    private static final String ROOM = "room";
+    /** Source of a disagreement with the room, and of nothing else. */
+    private static final String ROOM = "room when read";
 
     private final Setup setup;
     private final List<Reading> counting;

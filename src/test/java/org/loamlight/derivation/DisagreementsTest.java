@@ -64,7 +64,7 @@ class DisagreementsTest {
         String room = "'room': {'when-read': '25.773503 °C ± 4 °C'}, ";
         Quantity found = found(reading + room + "'heaters': [{'name': 'h'}]").get(0);
         assertEquals(100, found.value(), 1e-5);
-        assertEquals("room", found.source());
+        assertEquals("room when read", found.source());
         assertEquals(List.of("colder-than-room"), Derived.steps(found));
         assertEquals(0, found(reading + room + "'heaters': []").size());
         assertEquals(0, found(reading + "'room': {'when-read': '18 °C'}, 'heaters': [{'name': 'h'}]").size());

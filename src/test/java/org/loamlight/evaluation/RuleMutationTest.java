@@ -18,45 +18,24 @@ import org.junit.jupiter.api.Test;
  * and {@code exists} exchanged. Some example of the criterion, or some whole setup, must have another outcome then.
  */
 class RuleMutationTest {
-    /** Mutants nothing notices yet, one a line. Write the example that notices one, then take its line out; never add a line. */
-    private static final Path UNNOTICED = Path.of("src", "test", "resources", "unnoticed-mutants.txt");
-    /**
-     * {@code -Dmutants=all} makes those on the list as well, to see whether they may be taken off it; {@code -Dmutants=cover.} all
-     * of the criteria whose id begins so, and no others.
-     */
-    private static final String ASKED = System.getProperty("mutants", "");
-    private static final String BEGINNING = ASKED.equals("all") ? "" : ASKED;
-    private static final boolean LISTED_TOO = !ASKED.isEmpty();
+    /** {@code -Dmutants=cover.} makes the mutants of the criteria whose id begins so, and no others. */
+    private static final String BEGINNING = System.getProperty("mutants", "");
     private static final Path EXAMPLES = Path.of("examples");
     private static final Path LIMITS = Path.of("rules", "limits.drl");
 
     @Test
-    void every_mutant_is_noticed_but_those_on_the_list() throws IOException {
-        Set<String> listed = listed();
+    void every_mutant_is_noticed() throws IOException {
         List<JudgedSetup> wholes = wholes();
         List<MutatedRules> shown = rules().parallelStream()
-                .map(file -> shown(new MutatedRules(file, mutant -> isMade(mutant, listed)), file, wholes)).toList();
+                .map(file -> shown(new MutatedRules(file, mutant -> !EquivalentMutant.isAmong(mutant)), file, wholes)).toList();
         Set<String> unnoticed = shown.stream().flatMap(one -> one.survivors().stream()).map(RuleMutant::key).collect(Collectors.toCollection(TreeSet::new));
         int made = shown.stream().mapToInt(MutatedRules::made).sum();
         assertTrue(made > 0 && (made > rules().size() * 30 || !BEGINNING.isEmpty()), made + " mutants");
-        assertEquals(Set.of(), without(unnoticed, listed), "no example notices, of " + made + " mutants");
-        assertEquals(Set.of(), without(listed, LISTED_TOO ? unnoticed : keys()), "noticed or gone by now: take it out of " + UNNOTICED);
-    }
-
-    private static Set<String> listed() throws IOException {
-        return Files.readAllLines(UNNOTICED).stream().filter(key -> isOfCriterion(key.split(" ")[1])).collect(Collectors.toCollection(TreeSet::new));
+        assertEquals(Set.of(), unnoticed, "no example notices, of " + made + " mutants");
     }
 
     private static boolean isOfCriterion(String name) {
         return name.startsWith(BEGINNING);
-    }
-
-    private static boolean isMade(RuleMutant mutant, Set<String> listed) {
-        return !EquivalentMutant.isAmong(mutant) && (LISTED_TOO || !listed.contains(mutant.key()));
-    }
-
-    private static Set<String> keys() {
-        return rules().stream().flatMap(RuleMutationTest::mutants).map(RuleMutant::key).collect(Collectors.toSet());
     }
 
     private static Stream<RuleMutant> mutants(Path file) {
@@ -98,11 +77,5 @@ class RuleMutationTest {
         try (Stream<Path> files = Files.list(EXAMPLES)) {
             return files.filter(file -> file.toString().endsWith(".json")).sorted().map(JudgedSetup::of).toList();
         }
-    }
-
-    private static Set<String> without(Set<String> all, Set<String> taken) {
-        Set<String> left = new TreeSet<>(all);
-        left.removeAll(taken);
-        return left;
     }
 }
