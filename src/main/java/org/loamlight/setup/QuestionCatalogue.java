@@ -5,12 +5,15 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.loamlight.quantity.Unit;
 
@@ -29,6 +32,8 @@ public final class QuestionCatalogue {
 
     private final JsonValue.JsonObject schema;
     private final List<Question> questions = new ArrayList<>();
+    private final Map<Set<String>, List<String>> unitsOf = new HashMap<>();
+    private final Map<Set<String>, Boolean> days = new HashMap<>();
 
     private QuestionCatalogue(JsonValue.JsonObject schema) {
         this.schema = schema;
@@ -85,14 +90,14 @@ public final class QuestionCatalogue {
         return question(path, member, several.isPresent() ? Question.Kind.SEVERAL : kind(member, ways, !units.isEmpty(), !words.isEmpty()), words, units);
     }
 
-    private static Question.Kind kind(JsonValue.JsonObject member, List<JsonValue.JsonObject> ways, boolean isMeasured, boolean isInWords) {
+    private Question.Kind kind(JsonValue.JsonObject member, List<JsonValue.JsonObject> ways, boolean isMeasured, boolean isInWords) {
         if (text(member, "$ref").equals(PLACE)) {
             return Question.Kind.PLACE;
         }
         if (isMeasured) {
             return Question.Kind.MEASURE;
         }
-        if (takes(ways, ANY_DAY) && !takes(ways, ANY_TEXT)) {
+        if (isDay(ways)) {
             return Question.Kind.DAY;
         }
         if (isInWords) {
@@ -131,13 +136,30 @@ public final class QuestionCatalogue {
                 .filter(word -> !word.equals(Section.NOT_LOOKED) && seen.add(word.toLowerCase(Locale.ROOT))).toList();
     }
 
-    private static List<String> units(List<JsonValue.JsonObject> ways) {
-        return takes(ways, ANY_TEXT) ? List.of()
-                : Arrays.stream(Unit.values()).map(Unit::symbol).filter(symbol -> !symbol.isEmpty() && takes(ways, "1 " + symbol)).toList();
+    /** Few patterns serve all questions; trying every unit on each of them takes long. */
+    private List<String> units(List<JsonValue.JsonObject> ways) {
+        return unitsOf.computeIfAbsent(patterns(ways), QuestionCatalogue::units);
     }
 
-    private static boolean takes(List<JsonValue.JsonObject> ways, String text) {
-        return ways.stream().map(way -> text(way, "pattern")).anyMatch(pattern -> !pattern.isEmpty() && Pattern.compile(pattern).matcher(text).find());
+    private static List<String> units(Set<String> patterns) {
+        List<Pattern> compiled = patterns.stream().map(Pattern::compile).toList();
+        return takes(compiled, ANY_TEXT) ? List.of()
+                : Arrays.stream(Unit.values()).map(Unit::symbol).filter(symbol -> !symbol.isEmpty() && takes(compiled, "1 " + symbol)).toList();
+    }
+
+    private boolean isDay(List<JsonValue.JsonObject> ways) {
+        return days.computeIfAbsent(patterns(ways), patterns -> {
+            List<Pattern> compiled = patterns.stream().map(Pattern::compile).toList();
+            return takes(compiled, ANY_DAY) && !takes(compiled, ANY_TEXT);
+        });
+    }
+
+    private static Set<String> patterns(List<JsonValue.JsonObject> ways) {
+        return ways.stream().map(way -> text(way, "pattern")).filter(pattern -> !pattern.isEmpty()).collect(Collectors.toSet());
+    }
+
+    private static boolean takes(List<Pattern> patterns, String text) {
+        return patterns.stream().anyMatch(pattern -> pattern.matcher(text).find());
     }
 
     private static Optional<JsonValue.JsonObject> member(JsonValue.JsonObject of, String key) {
