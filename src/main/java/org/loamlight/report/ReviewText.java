@@ -66,7 +66,7 @@ public final class ReviewText {
         List<Row> bad = totals.worstFirst().stream().filter(row -> row.reviewed().judged().filter(judged -> judged.conclusion() != Conclusion.READY).isPresent()).toList();
         lines.heading(say("worst"));
         if (bad.isEmpty()) {
-            lines.paragraph(0, say("worst.none"));
+            lines.paragraph(0, say(totals.judged() == 0 ? "worst.nothing" : "worst.none"));
         }
         for (int i = 0; i < Math.min(bad.size(), MOST_SETUPS); i++) {
             Row row = bad.get(i);

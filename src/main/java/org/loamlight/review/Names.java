@@ -23,9 +23,11 @@ import org.loamlight.setup.Section;
 final class Names {
     private static final String NAME = "name";
     private static final String TITLE = "title";
+    /** Answered with an id of the knowledge. */
+    private static final String SPECIES = "animals[].species";
     /** Paths of the questions that are answered in free text. */
     private static final Set<String> TEXTS = QuestionCatalogue.builtIn().stream().filter(question -> question.kind() == Question.Kind.TEXT).map(Question::path)
-            .collect(Collectors.toUnmodifiableSet());
+            .filter(path -> !path.equals(SPECIES)).collect(Collectors.toUnmodifiableSet());
 
     private final String setup;
     /** For each path the texts that stood there by what stands there now. */

@@ -116,13 +116,13 @@ public final class ReviewBook {
     }
 
     private static List<Column> setupColumns() {
-        return List.of(Column.number(), Column.text("Setup", 32), Column.text("Animals", 18), Column.text("Species", 18), Column.strong("Conclusion", 16), count("Danger"),
+        return List.of(Column.number(), Column.text("Setup", 30), Column.text("Animals", 14), Column.text("Species", 14), Column.strong("Conclusion", 13), count("Danger"),
                 count("Harm"), count("Shortfall"), count("Could be better"), count("To find out"), count("Right"), count("Waived"), Column.text("Audited on", 11),
-                Column.text("File", 26), Column.text("Remarks", 40));
+                Column.text("File", 22), Column.text("Remarks", 30));
     }
 
     private static Column count(String header) {
-        return new Column(header, 9, Column.Kind.NUMBER);
+        return new Column(header, header.length() > 7 ? 11 : 9, Column.Kind.NUMBER);
     }
 
     private List<LongSheet> ownSheets(XSSFWorkbook book, Look look) {
@@ -204,7 +204,7 @@ public final class ReviewBook {
     /** Point, where, result, grade, found, required, how far off, what to do, by when, sources. */
     private List<String> words(Point point, PointWords words) {
         String result = words.leave().map(until -> "waived until " + until).orElse(wording.result(point.result()));
-        return List.of(words.title(), words.where(), result, wording.grade(point.grade()), Contents.capitalized(words.found()), words.required(), words.past(), words.act(),
+        return List.of(words.title(), words.where(), result, wording.grade(point.grade()), Contents.capitalized(words.found()), words.required().equals(words.title()) ? "" : words.required(), words.past(), words.act(),
                 words.leave().isPresent() ? "" : words.by(), words.citations().stream().map(sources::reference).distinct().collect(Collectors.joining("\n")));
     }
 

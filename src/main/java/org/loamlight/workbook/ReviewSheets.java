@@ -181,7 +181,7 @@ final class ReviewSheets {
     }
 
     private static Column count(String header) {
-        return new Column(header, 12, Column.Kind.NUMBER);
+        return new Column(header, 10, Column.Kind.NUMBER);
     }
 
     private static List<String> counted(String name, List<Totals.Counts> counts) {
@@ -210,6 +210,6 @@ final class ReviewSheets {
 
     private String species(Fault fault) {
         return fault.notRightBySpecies().entrySet().stream().map(count -> count.getKey() + ": " + count.getValue() + " of " + totals.kept(count.getKey()))
-                .collect(Collectors.joining("\n"));
+                .collect(Collectors.joining("; "));
     }
 }
