@@ -123,7 +123,7 @@ public final class Inputs {
         try (InputStream file = open(path)) {
             switch (kind) {
                 case LINES -> reading.lines(file);
-                case ZIP -> new Zip(path.toString(), path.toFile().length(), taker).read(file);
+                case ZIP -> new Zip(path, taker).read(file);
                 default -> reading.one(file);
             }
         } catch (NotRead e) {
@@ -173,7 +173,7 @@ public final class Inputs {
                 if (number == 1 && isUtf16(line.bytes())) {
                     throw new NotRead("the file is UTF-16 or no text at all; save it as UTF-8 text");
                 }
-                if (!line.isBlank()) {
+                if (!line.isBlank() || line.bytes().length > JsonFile.MOST_BYTES) {
                     taker.take(new Incoming(name, number, line.bytes(), ""));
                 }
             }

@@ -4,7 +4,9 @@ import java.io.FilterInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
+import java.io.RandomAccessFile;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.zip.ZipEntry;
@@ -19,16 +21,20 @@ final class Zip {
     private static final int MOST_SWELLING = 200;
     /** What may be unpacked of however small an archive. */
     private static final long ALWAYS_BYTES = 50_000_000;
+    /** How the last record begins, and how long it is at most with a comment (ZIP application note, 4.3.16). */
+    private static final String END = "PK\5\6";
+    private static final int LONGEST_END = 22 + 65_535;
 
+    private final Path path;
     private final String name;
     private final Inputs.Taker taker;
     private long left;
 
-    /** @param size of the archive (bytes) */
-    Zip(String name, long size, Inputs.Taker taker) {
-        this.name = name;
+    Zip(Path path, Inputs.Taker taker) {
+        this.path = path;
+        this.name = path.toString();
         this.taker = taker;
-        this.left = Math.max(ALWAYS_BYTES, size * MOST_SWELLING);
+        this.left = Math.max(ALWAYS_BYTES, path.toFile().length() * MOST_SWELLING);
     }
 
     /** @throws Inputs.NotRead when the archive is broken or unpacks to too much; what was read before stays */
@@ -42,6 +48,21 @@ final class Zip {
         }
         if (entries == 0) {
             throw new Inputs.NotRead("there is nothing in this zip, or it is none");
+        }
+        if (!hasEnd()) {
+            throw broken();
+        }
+    }
+
+    /** Whether the record is there that ends every zip; one that was cut off between two entries reads like one that is whole. */
+    private boolean hasEnd() {
+        try (RandomAccessFile file = new RandomAccessFile(path.toFile(), "r")) {
+            byte[] tail = new byte[(int) Math.min(file.length(), LONGEST_END)];
+            file.seek(file.length() - tail.length);
+            file.readFully(tail);
+            return new String(tail, StandardCharsets.ISO_8859_1).contains(END);
+        } catch (IOException e) {
+            return false;
         }
     }
 
@@ -71,18 +92,27 @@ final class Zip {
     }
 
     private void entry(ZipEntry entry, ZipInputStream zip) throws IOException, Inputs.NotRead {
-        String path = entry.getName().replace('\\', '/');
-        String shown = name + ": " + path;
-        String last = path.substring(path.lastIndexOf('/') + 1).toLowerCase(Locale.ROOT);
-        if (entry.isDirectory() || last.startsWith(".") || path.startsWith("__MACOSX/")) {
+        String inside = entry.getName().replace('\\', '/');
+        String shown = name + ": " + inside;
+        String last = inside.substring(inside.lastIndexOf('/') + 1).toLowerCase(Locale.ROOT);
+        if (entry.isDirectory() || last.startsWith(".") || inside.startsWith("__MACOSX/")) {
             return;
         }
-        if (leadsOut(path)) {
+        if (leadsOut(inside)) {
             taker.take(Incoming.unreadable(shown, 0, "its path leads out of the zip; it was not read"));
             return;
         }
+        try {
+            read(shown, last, new Counted(zip));
+        } catch (Inputs.NotRead e) {
+            // The rest of the archive may still be there: whether it is shows when the next entry is looked for.
+            taker.take(Incoming.unreadable(shown, 0, e.getMessage()));
+        }
+        requireRoom();
+    }
+
+    private void read(String shown, String last, InputStream counted) throws IOException, Inputs.NotRead {
         Inputs.Reading reading = new Inputs.Reading(shown, taker);
-        InputStream counted = new Counted(zip);
         if (last.endsWith(".jsonl") || last.endsWith(".ndjson")) {
             reading.lines(counted);
         } else if (last.endsWith(".zip")) {
@@ -90,7 +120,6 @@ final class Zip {
         } else if (Inputs.isDescription(last)) {
             reading.one(counted);
         }
-        requireRoom();
     }
 
     private static boolean leadsOut(String path) {
