@@ -1,6 +1,9 @@
 package org.loamlight.cli;
 
+import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
+import java.util.stream.Stream;
 import org.loamlight.criterion.HouseRulesReader;
 import org.loamlight.criterion.Knowledge;
 import org.loamlight.criterion.Waivers;
@@ -17,6 +20,11 @@ final class HouseOptions {
 
     @Option(names = "--waivers", paramLabel = "FILE", description = "Waivers (JSON or .xlsx): open points somebody gave leave for, until a day.")
     private String waiversFile;
+
+    /** The files that were named. */
+    List<String> files() {
+        return Stream.of(houseFile, waiversFile).filter(Objects::nonNull).toList();
+    }
 
     /** The knowledge with the rules of the house, if any. */
     Knowledge beside(Knowledge knowledge) throws Complaint, ProblemsFound {

@@ -98,7 +98,7 @@ final class ReviewCommand implements Callable<Integer> {
         return arguments.length > 0 && arguments[0].equals(NAME);
     }
 
-    /** @param all every file that is written or compared with; none of them is an input */
+    /** @param all every file that is written, compared with or holds rules; none of them is a description */
     private record Targets(Optional<Path> workbook, Optional<Path> lines, Optional<Path> key, Optional<Path> against, Set<Path> all) {
     }
 
@@ -140,6 +140,9 @@ final class ReviewCommand implements Callable<Integer> {
         Targets targets = new Targets(path(workbookFile), lines, path(keyFile), path(againstFile), new LinkedHashSet<>());
         requireApart(List.of(targets.workbook, targets.lines, targets.key), inputs, targets);
         targets.against.ifPresent(targets.all::add);
+        for (String file : house.files()) {
+            targets.all.add(InputFile.path(file));
+        }
         lines.ifPresent(file -> targets.all.addAll(List.of(ResultLines.sibling(file, ".part"), ResultLines.sibling(file, ".earlier"))));
         return targets;
     }

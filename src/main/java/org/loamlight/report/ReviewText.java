@@ -106,7 +106,7 @@ public final class ReviewText {
             lines.paragraph(0, say("faults.none"));
         }
         faults.stream().limit(MOST_FAULTS).forEach(fault -> lines.hanging("* ",
-                say("faults.line", fault.title(), wording.grade(fault.grade()), fault.notRight(), fault.notKnown(), totals.judged())));
+                say("faults.line", fault.title(), wording.grade(fault.grade()), fault.notRight(), fault.notKnown())));
     }
 
     private void since(Since since) {
