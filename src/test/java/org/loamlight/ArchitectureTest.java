@@ -60,14 +60,16 @@ class ArchitectureTest {
             new Layer("wording", Set.of("quantity", "setup", "criterion", "finding", "evaluation", "ranking"), ""),
             // derivation, physics: where things stand and how the light falls is worked out there; a drawing only puts it on paper.
             new Layer("drawing", Set.of("quantity", "setup", "criterion", "finding", "evaluation", "ranking", "wording", "derivation", "physics"), ""),
+            // jackson-core: results are written line by line as JSON and read again.
+            new Layer("review", Set.of("quantity", "setup", "criterion", "finding", "evaluation", "ranking", "wording"), JACKSON),
             // openxmlformats: POI hands out its schema beans where it has no method of its own (table names, page set-up),
             // xmlbeans: and shapes, which it would build bean by bean in many times the time.
             // javax.xml.stream: workbooks others made are read as a stream and never unfolded whole.
-            new Layer("workbook", Set.of("quantity", "setup", "criterion", "finding", "evaluation", "ranking", "wording", "drawing"),
+            new Layer("workbook", Set.of("quantity", "setup", "criterion", "finding", "evaluation", "ranking", "wording", "drawing", "review"),
                     "org.apache.poi|org.openxmlformats.schemas|org.apache.xmlbeans|javax.xml.stream"),
             // jackson-core: the results are written as JSON.
-            new Layer("report", Set.of("quantity", "setup", "criterion", "finding", "evaluation", "ranking", "wording", "drawing"), JACKSON),
-            new Layer("cli", Set.of("quantity", "setup", "criterion", "finding", "evaluation", "ranking", "wording", "drawing", "workbook", "report"),
+            new Layer("report", Set.of("quantity", "setup", "criterion", "finding", "evaluation", "ranking", "wording", "drawing", "review"), JACKSON),
+            new Layer("cli", Set.of("quantity", "setup", "criterion", "finding", "evaluation", "ranking", "wording", "drawing", "review", "workbook", "report"),
                     "picocli"));
 
     static List<Layer> layers() {

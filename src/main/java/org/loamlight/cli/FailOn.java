@@ -1,6 +1,7 @@
 package org.loamlight.cli;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.loamlight.criterion.Grade;
 import org.loamlight.finding.Finding;
 
@@ -15,7 +16,12 @@ enum FailOn {
     }
 
     int exitCode(List<Finding> open) {
-        boolean found = grade != null && open.stream().anyMatch(finding -> finding.grade().atLeast(grade));
+        return exitCode(open.stream().map(Finding::grade));
+    }
+
+    /** @param open grades of what is open */
+    int exitCode(Stream<Grade> open) {
+        boolean found = grade != null && open.anyMatch(one -> one.atLeast(grade));
         return found ? ExitCode.FOUND : ExitCode.IN_ORDER;
     }
 }

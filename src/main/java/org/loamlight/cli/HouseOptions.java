@@ -1,6 +1,7 @@
 package org.loamlight.cli;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
@@ -21,6 +22,11 @@ final class HouseOptions {
 
     @Option(names = "--waivers", paramLabel = "FILE", description = "Waivers (JSON or .xlsx): open points somebody gave leave for, until a day.")
     private String waiversFile;
+
+    /** The files that were named. */
+    List<String> files() {
+        return Stream.of(houseFile, waiversFile).filter(Objects::nonNull).toList();
+    }
 
     /** The knowledge with the rules of the house, if any. */
     Knowledge beside(Knowledge knowledge) throws Complaint, ProblemsFound {
@@ -51,7 +57,7 @@ final class HouseOptions {
     /** What each file that is read is, by its name, these two among them. */
     Map<String, String> files(Map<String, String> others) {
         Map<String, String> files = new HashMap<>(others);
-        Stream.of(houseFile, waiversFile).filter(Objects::nonNull).forEach(file -> files.put(file, "read as well"));
+        files().forEach(file -> files.put(file, "read as well"));
         return files;
     }
 

@@ -42,7 +42,7 @@ public final class Main {
                 return true;
             });
         }
-        return run(surroundings, AuditCommand.isAskedFor(arguments) ? Beside.start("rules", RuleBase::loadUnchecked)::result
+        return run(surroundings, AuditCommand.isAskedFor(arguments) || ReviewCommand.isAskedFor(arguments) ? Beside.start("rules", RuleBase::loadUnchecked)::result
                 : RuleBase::loadUnchecked, arguments);
     }
 
@@ -69,6 +69,7 @@ public final class Main {
         commands.put("generate-completion", GenerateCompletion::new);
         commands.put(AuditCommand.NAME, () -> new AuditCommand(surroundings, rules));
         commands.put(RecheckCommand.NAME, () -> new RecheckCommand(surroundings, rules));
+        commands.put(ReviewCommand.NAME, () -> new ReviewCommand(surroundings, rules));
         commands.put("check", () -> new CheckCommand(surroundings));
         commands.put("form", () -> new FormCommand(surroundings));
         commands.put("convert", () -> new ConvertCommand(surroundings));

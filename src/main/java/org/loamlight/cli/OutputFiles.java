@@ -1,6 +1,7 @@
 package org.loamlight.cli;
 
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -9,10 +10,21 @@ import java.util.Map;
 
 /** The files of one run. Each appears whole or not at all, and none before all of them could be written. */
 final class OutputFiles {
-    private final Map<Path, byte[]> contents = new LinkedHashMap<>();
+    private final Map<Path, Content> contents = new LinkedHashMap<>();
+
+    /** Writes what a file shall hold. */
+    @FunctionalInterface
+    interface Content {
+        void writeTo(OutputStream out) throws IOException;
+    }
 
     /** Plans a file. */
     void add(Path file, byte[] content) {
+        add(file, out -> out.write(content));
+    }
+
+    /** Plans a file whose content is too large for the memory. */
+    void add(Path file, Content content) {
         contents.put(file, content);
     }
 
@@ -20,7 +32,7 @@ final class OutputFiles {
     void write() throws Complaint {
         Map<Path, Path> written = new LinkedHashMap<>();
         try {
-            for (Map.Entry<Path, byte[]> content : contents.entrySet()) {
+            for (Map.Entry<Path, Content> content : contents.entrySet()) {
                 written.put(content.getKey(), beside(content.getKey(), content.getValue()));
             }
             for (Map.Entry<Path, Path> file : written.entrySet()) {
@@ -46,17 +58,19 @@ final class OutputFiles {
     }
 
     /** With the permissions any new file gets here; a file of that name left by a killed run is written over. */
-    private static Path beside(Path file, byte[] content) throws Complaint {
+    private static Path beside(Path file, Content content) throws Complaint {
         Path part = file.resolveSibling("." + file.getFileName() + "." + ProcessHandle.current().pid() + ".part");
-        try {
-            return Files.write(part, content);
+        try (OutputStream out = Files.newOutputStream(part)) {
+            content.writeTo(out);
+            return part;
         } catch (IOException e) {
             remove(part);
             throw new Complaint(file + ": writing failed (" + Reason.of(e) + "); nothing was left behind. Is the disk full?");
         }
     }
 
-    private static void move(Path part, Path file) throws Complaint {
+    /** Moves a file that is written whole to its place. */
+    static void move(Path part, Path file) throws Complaint {
         try {
             Files.move(part, file, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
         } catch (IOException e) {

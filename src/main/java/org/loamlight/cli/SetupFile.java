@@ -25,12 +25,21 @@ record SetupFile(Setup setup, JsonValue document) {
      */
     static SetupFile read(InputFile input, Knowledge knowledge) throws ProblemsFound {
         Problems problems = new Problems(input.name());
-        JsonValue document = isWorkbook(input) ? FormReader.read(input.bytes(), problems) : JsonFile.read(input.bytes(), problems);
+        JsonValue document = values(input.name(), input.bytes(), problems);
         return new SetupFile(SetupReader.read(document, problems, knowledge.speciesNames()), document);
     }
 
-    private static boolean isWorkbook(InputFile input) {
-        String name = input.name().toLowerCase(Locale.ROOT);
-        return CellReader.looksLikeWorkbook(input.bytes()) || name.endsWith(".xlsx") || name.endsWith(".xlsm");
+    /**
+     * The values of a description, of either shape.
+     *
+     * @throws ProblemsFound when the reading ends early; what else is wrong goes to {@code problems}
+     */
+    static JsonValue values(String file, byte[] bytes, Problems problems) throws ProblemsFound {
+        return isWorkbook(file, bytes) ? FormReader.read(bytes, problems) : JsonFile.read(bytes, problems);
+    }
+
+    private static boolean isWorkbook(String file, byte[] bytes) {
+        String name = file.toLowerCase(Locale.ROOT);
+        return CellReader.looksLikeWorkbook(bytes) || name.endsWith(".xlsx") || name.endsWith(".xlsm");
     }
 }

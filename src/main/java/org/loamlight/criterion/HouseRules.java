@@ -80,6 +80,11 @@ public record HouseRules(String title, String issuer, LocalDate date, String sha
         return title + ". " + issuer + ", " + date;
     }
 
+    /** The same rules without the name of the house and of whoever gave them. */
+    public HouseRules withoutNames() {
+        return new HouseRules("House rules", "the house", date, sha256, limits, regraded, left, points);
+    }
+
     Source source() {
         return new Source(SOURCE, inFull(), "the rules of this house");
     }

@@ -1,8 +1,10 @@
 package org.loamlight.wording;
 
+import java.time.LocalDate;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -290,11 +292,23 @@ public final class Wording {
      * days; else before it moves in, a shortfall within 28 days of moving in.
      */
     public String dueBy(Finding finding, Audit audit) {
+        Optional<LocalDate> day = dueDay(finding, audit);
         return switch (finding.grade()) {
-            case CRITICAL -> livesHere(audit) ? Sentences.of("due.today", audit.on()) : Sentences.of("due.before");
-            case MAJOR -> livesHere(audit) ? Sentences.of("due.by", audit.on().plusDays(DAYS_FOR_MAJOR)) : Sentences.of("due.before");
-            case MINOR -> livesHere(audit) ? Sentences.of("due.by", audit.on().plusDays(DAYS_FOR_MINOR)) : Sentences.of("due.after-arrival");
+            case CRITICAL -> day.map(today -> Sentences.of("due.today", today)).orElseGet(() -> Sentences.of("due.before"));
+            case MAJOR -> day.map(last -> Sentences.of("due.by", last)).orElseGet(() -> Sentences.of("due.before"));
+            case MINOR -> day.map(last -> Sentences.of("due.by", last)).orElseGet(() -> Sentences.of("due.after-arrival"));
             case IMPROVEMENT -> Sentences.of("due.next-change");
+        };
+    }
+
+    /** The last day to act, as {@link #dueBy} says it; empty where no animal lives yet, and for what could be better. */
+    public Optional<LocalDate> dueDay(Finding finding, Audit audit) {
+        Optional<LocalDate> today = Optional.of(audit.on()).filter(day -> livesHere(audit));
+        return switch (finding.grade()) {
+            case CRITICAL -> today;
+            case MAJOR -> today.map(day -> day.plusDays(DAYS_FOR_MAJOR));
+            case MINOR -> today.map(day -> day.plusDays(DAYS_FOR_MINOR));
+            case IMPROVEMENT -> Optional.empty();
         };
     }
 

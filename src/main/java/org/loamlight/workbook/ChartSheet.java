@@ -49,7 +49,7 @@ final class ChartSheet {
         writer.sheet.getPrintSetup().setPaperSize(PrintSetup.A4_PAPERSIZE);
         writer.sheet.getPrintSetup().setFitHeight((short) 0);
         writer.sheet.setFitToPage(true);
-        SheetWriter.keepTitle(writer.sheet);
+        SheetFrame.keepTitle(writer.sheet);
         writer.sheet.getFooter().setLeft("&A");
         writer.sheet.getFooter().setRight("Page &P of &N");
     }

@@ -135,7 +135,7 @@ final class DrawingSheet {
         print.setFitWidth((short) 1);
         print.setFitHeight((short) 0);
         sheet.setFitToPage(true);
-        SheetWriter.keepTitle(sheet);
+        SheetFrame.keepTitle(sheet);
         sheet.setMargin(PageMargin.LEFT, SIDE_MARGIN);
         sheet.setMargin(PageMargin.RIGHT, SIDE_MARGIN);
         sheet.setMargin(PageMargin.TOP, EDGE_MARGIN);

@@ -24,7 +24,8 @@ class ExampleOptionsTest {
     @CsvSource(delimiter = '|', value = {
         "examples/house/wending-vale.report.txt | 0 | audit examples/club-corn-snake.json --house examples/house/wending-vale.json"
                 + " --waivers examples/house/wending-vale-waivers.json",
-        "examples/codes/corn-snake-moves.report.txt | 1 | audit examples/codes/corn-snake-moves.json --codes at-2thvo,de-1997"})
+        "examples/codes/corn-snake-moves.report.txt | 1 | audit examples/codes/corn-snake-moves.json --codes at-2thvo,de-1997",
+        "examples/club.review.txt | 1 | review examples/club", "examples/round.review.txt | 1 | review examples/round"})
     void report_is_the_one_beside_the_example(String golden, int code, String arguments) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();

@@ -57,7 +57,7 @@ class MainTest {
 
     /** Only the subcommand that is called is made: by the name under which the help knows it. */
     @ParameterizedTest
-    @ValueSource(strings = {"audit", "check", "explain", "species", "criteria", "prepare"})
+    @ValueSource(strings = {"audit", "review", "check", "explain", "species", "criteria", "prepare"})
     void each_subcommand_is_known_by_its_name(String name) {
         Run run = run(name, "--no-such-option");
         assertEquals(ExitCode.USAGE, run.code, run.err);
@@ -67,7 +67,7 @@ class MainTest {
 
     @Test
     void help_and_completion_know_every_subcommand() {
-        for (String name : List.of("audit", "check", "explain", "species", "criteria")) {
+        for (String name : List.of("audit", "review", "check", "explain", "species", "criteria")) {
             assertTrue(run("help").out.contains("\n  " + name), name);
             assertTrue(run("generate-completion").out.contains("loamlight_" + name), name);
         }

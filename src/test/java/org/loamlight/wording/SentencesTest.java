@@ -52,7 +52,7 @@ class SentencesTest {
     private static final Path SOURCES = Path.of("src", "main", "java", "org", "loamlight");
     private static final Pattern LITERAL = Pattern.compile("\"([a-z][a-z0-9.-]*)\"");
     /** Beginnings that a class puts before the keys it uses. */
-    private static final List<String> PREFIXES = List.of("report.", "page.", "index.", "drawing.", "drawing.list.", "drawing.chart.");
+    private static final List<String> PREFIXES = List.of("report.", "review.", "page.", "index.", "drawing.", "drawing.list.", "drawing.chart.");
 
     @Test
     void every_constant_has_its_sentence() {

@@ -16,7 +16,7 @@ import org.loamlight.setup.QuestionCatalogue;
 import org.loamlight.setup.SetupReader;
 
 /** A setup that can be used, with any question answered in any of the ways it can be. The same seed makes the same setup. */
-final class GeneratedSetup {
+public final class GeneratedSetup {
     private static final ObjectMapper JSON = new ObjectMapper();
     private static final int ROUNDS = 60;
     private static final String[] TEXTS = {"wooden box", "=1+1", "+3", "@x", "-", "3", "a; b", "none", "yes", "飼育 \uD83E\uDD8E", "_x0041_", "\u202Eabc", "l'été \"quoted\"",
@@ -30,12 +30,12 @@ final class GeneratedSetup {
 
     private final Random random;
 
-    GeneratedSetup(long seed) {
+    public GeneratedSetup(long seed) {
         this.random = new Random(seed);
     }
 
     /** The setup as its file says it. */
-    String json() {
+    public String json() {
         ObjectNode setup = JSON.createObjectNode().put("format", 1);
         fill(setup, "", 1 + random.nextInt(4));
         for (int round = 0; round < ROUNDS; round++) {
