@@ -63,8 +63,9 @@ record UvIndex(double value, double uncertainty) {
         return sum;
     }
 
+    /** Nothing of a lamp that is blocked: how long such a tube is nobody need have told. */
     private static double share(HungLamp lamp, Point middle, Point place, Collection<Box> boxes) {
-        return lamp.source(middle).share(place, boxes);
+        return lamp.output().strength() > 0 ? lamp.source(middle).share(place, boxes) : 0;
     }
 
     private static Point middle(HungLamp lamp, Where where) {

@@ -28,6 +28,8 @@ import org.loamlight.criterion.Profile;
 import org.loamlight.finding.Finding;
 import org.loamlight.finding.Pair;
 import org.loamlight.finding.Result;
+import org.loamlight.quantity.Quantity;
+import org.loamlight.quantity.Topic;
 import org.loamlight.ranking.Conclusion;
 import org.loamlight.ranking.Ranking;
 import org.loamlight.setup.ProblemsFound;
@@ -60,6 +62,18 @@ class AuditorTest {
         List<Finding> unknown = BuiltIn.audit(BARE).findings().stream().filter(finding -> finding.result() == Result.NO_EVIDENCE).toList();
         assertTrue(unknown.size() > 20, unknown.size() + " findings");
         unknown.forEach(finding -> assertTrue(finding.grade() != Grade.CRITICAL, finding.pair().key()));
+    }
+
+    /** Glass lets nothing through, so nobody need have told how long the tube behind it is. */
+    @Test
+    void a_blocked_tube_whose_length_nobody_told_gives_no_ultraviolet() throws ProblemsFound {
+        Audit audit = BuiltIn.audit("""
+                {"format": 1, "animals": [{"name": "Sorrel", "species": "chamaeleo-calyptratus", "stage": "adult", "length": "40 cm"}],
+                 "enclosure": {"inside": {"length": "90 cm", "depth": "50 cm", "height": "90 cm"}, "warm-end": "left"}, "furnishings": [],
+                 "lamps": [{"name": "tube", "kind": "UV tube", "place": {"along": "30 cm", "above": "80 cm"}, "between": [{"what": "glass"}], "nearest-rest": "12 cm"}]}
+                """);
+        List<Double> indices = audit.quantities().stream().filter(quantity -> quantity.topic() == Topic.UV_INDEX).map(Quantity::value).toList();
+        assertTrue(!indices.isEmpty() && indices.stream().allMatch(index -> index == 0), indices.toString());
     }
 
     @Test
