@@ -44,6 +44,7 @@ public final class WorkbookOnly {
         out.writeUTF(listing.sheet());
         out.writeUTF(listing.table());
         out.writeUTF(listing.title());
+        out.writeInt(listing.boxed());
         out.writeInt(listing.columns().size());
         for (Column column : listing.columns()) {
             out.writeUTF(column.header());
@@ -62,6 +63,7 @@ public final class WorkbookOnly {
         String sheet = in.readUTF();
         String table = in.readUTF();
         String title = in.readUTF();
+        int boxed = in.readInt();
         List<Column> columns = new ArrayList<>();
         for (int left = in.readInt(); left > 0; left--) {
             columns.add(new Column(in.readUTF(), in.readInt(), Column.Kind.valueOf(in.readUTF())));
@@ -74,6 +76,6 @@ public final class WorkbookOnly {
             }
             rows.add(row);
         }
-        return new Listing(sheet, table, title, columns, rows);
+        return new Listing(sheet, table, title, columns, rows, boxed);
     }
 }

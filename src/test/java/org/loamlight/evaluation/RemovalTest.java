@@ -47,7 +47,7 @@ class RemovalTest {
             }
             if (isRead != results.contains(Result.NO_EVIDENCE) || !isRead && !results.equals(Set.of(Result.CONFORMITY))) {
                 wrong.add("without " + removal.path + " the outcome is " + results + (isRead
-                        ? ", not NO_EVIDENCE: state a Missing, put it into needs or take it out of reads"
+                        ? ", not NO_EVIDENCE: state a Missing, put it into needs, take it out of reads, or leave it out of this example"
                         : ": it matters, so add it to reads"));
             }
         }
