@@ -1,7 +1,6 @@
 package org.loamlight.drawing;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -12,15 +11,19 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.loamlight.criterion.ResolvedLimit;
+import org.loamlight.criterion.Where;
 import org.loamlight.derivation.Axis;
 import org.loamlight.derivation.UvSlice;
 import org.loamlight.derivation.Whereabouts;
 import org.loamlight.evaluation.Audit;
+import org.loamlight.finding.Finding;
 import org.loamlight.finding.Held;
 import org.loamlight.quantity.Amount;
 import org.loamlight.quantity.Quantity;
 import org.loamlight.quantity.Topic;
 import org.loamlight.quantity.Unit;
+import org.loamlight.quantity.Zone;
 import org.loamlight.setup.Furnishing;
 import org.loamlight.setup.Lamp;
 import org.loamlight.setup.Stated;
@@ -56,37 +59,60 @@ public final class Charts {
         return Double.isInfinite(value) || Double.isNaN(value) ? Double.NaN : wording.plain(new Amount(value, unit));
     }
 
+    /**
+     * A value between the strictest ends of all limits that are asked of it.
+     *
+     * @param low  NaN where nothing is asked
+     * @param high NaN where nothing is asked
+     */
+    private record Range(Quantity found, double low, double high) {
+        static Range of(Quantity found, List<ResolvedLimit> limits) {
+            return new Range(found, limits.stream().filter(ResolvedLimit::hasLow).mapToDouble(ResolvedLimit::low).max().orElse(Double.NaN),
+                    limits.stream().filter(ResolvedLimit::hasHigh).mapToDouble(ResolvedLimit::high).min().orElse(Double.NaN));
+        }
+    }
+
+    private List<Range> ranges() {
+        Map<Quantity, List<ResolvedLimit>> limits = new LinkedHashMap<>();
+        audit.findings().stream().filter(finding -> !finding.criterion().isOfCode()).flatMap(Charts::asked).filter(one -> TEMPERATURES.contains(one.quantity().topic()))
+                .forEach(one -> limits.computeIfAbsent(one.quantity(), missing -> new ArrayList<>()).add(one.limit()));
+        return limits.entrySet().stream().map(one -> Range.of(one.getKey(), one.getValue())).toList();
+    }
+
+    /** What need be so at one place of the enclosure only is asked of the place that decides, not of the others. */
+    private static Stream<Held> asked(Finding finding) {
+        return finding.held().stream().filter(one -> one.limit().where() != Where.SOMEWHERE || one.limit().place().zone() != Zone.ENCLOSURE
+                || finding.deciding().filter(one::equals).isPresent());
+    }
+
     private Optional<Chart> temperatures() {
-        Map<Quantity, Held> held = new LinkedHashMap<>();
-        audit.findings().stream().flatMap(finding -> finding.held().stream()).filter(one -> TEMPERATURES.contains(one.quantity().topic()))
-                .forEach(one -> held.putIfAbsent(one.quantity(), one));
-        if (held.isEmpty()) {
+        List<Range> ranges = ranges();
+        if (ranges.isEmpty()) {
             return Optional.empty();
         }
-        List<Chart.Series> series = Stream.of(series("lowest", held.values(), one -> one.limit().low()),
-                series("found", held.values(), one -> one.quantity().value()), series("highest", held.values(), one -> one.limit().high()))
-                .filter(one -> !one.isEmpty()).toList();
-        String described = held.values().stream().map(one -> say("temperature.described", named(one), wording.value(one.quantity()), asked(one)))
+        List<Chart.Series> series = Stream.of(series("lowest", ranges, Range::low), series("found", ranges, range -> range.found().value()),
+                series("highest", ranges, Range::high)).filter(one -> !one.isEmpty()).toList();
+        String described = ranges.stream().map(range -> say("temperature.described", named(range), wording.value(range.found()), asked(range)))
                 .collect(Collectors.joining("; "));
         return Optional.of(new Chart(Chart.Kind.RANGES, say("temperatures"), say("temperatures.described", described), wording.unitOf(Unit.CELSIUS),
-                say("reading"), held.values().stream().map(this::named).toList(), series));
+                say("reading"), ranges.stream().map(this::named).toList(), series));
     }
 
-    private String named(Held held) {
-        return wording.topicAt(held.quantity().topic(), held.quantity().place());
+    private String named(Range range) {
+        return wording.topicAt(range.found().topic(), range.found().place());
     }
 
-    private String asked(Held held) {
-        return Stream.of(held.limit().hasLow() ? say("no-less", amount(held.limit().low())) : "",
-                held.limit().hasHigh() ? say("no-more", amount(held.limit().high())) : "").filter(text -> !text.isEmpty()).collect(Collectors.joining(", "));
+    private String asked(Range range) {
+        return Stream.of(Double.isNaN(range.low()) ? "" : say("no-less", amount(range.low())),
+                Double.isNaN(range.high()) ? "" : say("no-more", amount(range.high()))).filter(text -> !text.isEmpty()).collect(Collectors.joining(", "));
     }
 
     private String amount(double celsius) {
         return wording.amount(new Amount(celsius, Unit.CELSIUS));
     }
 
-    private Chart.Series series(String key, Collection<Held> held, Function<Held, Double> value) {
-        return new Chart.Series(say(key), held.stream().map(one -> plain(value.apply(one), Unit.CELSIUS)).toList());
+    private Chart.Series series(String key, List<Range> ranges, Function<Range, Double> value) {
+        return new Chart.Series(say(key), ranges.stream().map(range -> plain(value.apply(range), Unit.CELSIUS)).toList());
     }
 
     private Optional<Chart> cover() {

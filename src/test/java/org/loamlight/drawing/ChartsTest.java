@@ -38,6 +38,16 @@ class ChartsTest {
         assertTrue(inUs.series().get(found).values().stream().anyMatch(value -> Math.abs(value - 90) < 1e-6), inUs.toString());
     }
 
+    /** The basking place of the foster home: at least 28 °C by one point, at most 35 °C by another; the chart shows both ends. */
+    @Test
+    void a_temperature_stands_between_the_strictest_ends_of_all_points() {
+        Chart chart = chart(Drawn.example("foster-corn-snake"), Chart.Kind.RANGES);
+        assertEquals(List.of("Lowest asked for", "Found", "Highest asked for"), chart.series().stream().map(Chart.Series::name).toList());
+        int basking = chart.labels().indexOf("surface temperature by day at the basking place");
+        assertEquals(List.of(28.0, 41.0, 35.0), chart.series().stream().map(series -> (double) Math.round(series.values().get(basking))).toList());
+        assertTrue(chart.description().contains("asked for at least 28 °C, at most 35 °C"), chart.description());
+    }
+
     /** Index 4 at 20 cm below a bulb is 4 (20/60)² = 4/9 on the floor, 60 cm below it. */
     @Test
     void index_falls_with_the_square_of_the_way_from_a_bulb() {
