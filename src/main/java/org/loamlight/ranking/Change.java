@@ -61,7 +61,14 @@ public record Change(String pair, Kind kind, Optional<Outcome> before, Optional<
         return after.filter(Outcome::isOpen).or(() -> before).orElseThrow().grade();
     }
 
-    private static Optional<Kind> became(Optional<Outcome> before, Optional<Outcome> after) {
+    /**
+     * What became of one point.
+     *
+     * @param before what was found; empty for a point that was not looked at
+     * @param after  what is found; empty for a point there is no more
+     * @return empty for one that was open neither time
+     */
+    public static Optional<Kind> became(Optional<Outcome> before, Optional<Outcome> after) {
         boolean was = before.filter(Outcome::isOpen).isPresent();
         boolean is = after.filter(Outcome::isOpen).isPresent();
         if (was && is) {

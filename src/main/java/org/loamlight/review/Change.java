@@ -21,6 +21,17 @@ public enum Change {
         this.words = words;
     }
 
+    /** The same, told less finely: one number for each is enough where there are hundreds. */
+    static Change of(org.loamlight.ranking.Change.Kind kind) {
+        return switch (kind) {
+            case WORSE, FOUND_WRONG -> WORSE;
+            case NEW -> NEW;
+            case STILL_OPEN, LESS_GRAVE -> STILL_OPEN;
+            case PUT_RIGHT, FOUND_RIGHT -> PUT_RIGHT;
+            case GONE -> GONE;
+        };
+    }
+
     /** As it is printed. */
     public String inWords() {
         return words;

@@ -8,8 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.loamlight.criterion.Grade;
-import org.loamlight.finding.Result;
+import org.loamlight.ranking.Outcome;
 
 /**
  * What changed in one setup.
@@ -56,24 +55,12 @@ public record Changed(Optional<Reviewed> now, Optional<Reviewed> before, List<Ch
     /** A question that another point asks both times is told there. */
     private static Optional<ChangedPoint> compared(Optional<Point> then, Optional<Point> now) {
         boolean isTold = Stream.concat(then.stream(), now.stream()).anyMatch(point -> point.isOpen() && point.words().isPresent());
-        return isTold ? Optional.of(new ChangedPoint(change(then.filter(Point::isOpen).isPresent(), now.filter(Point::isOpen).isPresent(), then, now), then, now))
-                : Optional.empty();
+        return isTold ? org.loamlight.ranking.Change.became(then.map(Changed::outcome), now.map(Changed::outcome))
+                .map(kind -> new ChangedPoint(Change.of(kind), then, now)) : Optional.empty();
     }
 
-    private static Change change(boolean wasOpen, boolean isOpen, Optional<Point> then, Optional<Point> now) {
-        if (!isOpen) {
-            return now.filter(point -> point.result() == Result.CONFORMITY).isPresent() ? Change.PUT_RIGHT : Change.GONE;
-        }
-        if (!wasOpen) {
-            return Change.NEW;
-        }
-        return isWorse(then.orElseThrow(), now.orElseThrow()) ? Change.WORSE : Change.STILL_OPEN;
-    }
-
-    private static boolean isWorse(Point then, Point now) {
-        Grade before = then.grade();
-        return now.grade() != before && now.grade().atLeast(before) && !(then.result() == Result.NONCONFORMITY && now.result() != Result.NONCONFORMITY)
-                || now.result() == Result.NONCONFORMITY && then.result() != Result.NONCONFORMITY;
+    private static Outcome outcome(Point point) {
+        return new Outcome(point.result(), point.grade());
     }
 
     /** The setup joined or is gone; empty when it is there both times. */
