@@ -2,6 +2,7 @@ package org.loamlight.cli;
 
 import java.time.LocalDate;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
@@ -64,7 +65,7 @@ final class AuditCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Complaint, ProblemsFound {
-        outputs.requireUsable(house.files(Map.of(setupFile, "the setup itself")));
+        outputs.requireUsable(house.files(Map.of(setupFile, "the setup itself")), List.of());
         InputFile input = InputFile.read(setupFile);
         Knowledge knowledge = KnowledgeReader.builtIn();
         SetupFile file = SetupFile.read(input, knowledge);

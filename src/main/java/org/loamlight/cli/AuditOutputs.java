@@ -4,14 +4,10 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Stream;
 import org.loamlight.drawing.Drawing;
 import org.loamlight.drawing.Numbers;
@@ -51,10 +47,11 @@ final class AuditOutputs {
     /**
      * Says before any work is done what would fail after it.
      *
-     * @param inputs what each file that is read is, by its name
+     * @param inputs  what each file that is read is, by its name
+     * @param further files to be written with the others
      */
-    void requireUsable(Map<String, String> inputs) throws Complaint {
-        requireApart(targets().all(), inputs);
+    void requireUsable(Map<String, String> inputs, List<Path> further) throws Complaint {
+        OutputFiles.requireApart(Stream.concat(targets().all().stream(), further.stream()).toList(), inputs);
     }
 
     /** @param json null when it goes to stdout or nowhere; the others null when they are not wanted */
@@ -68,38 +65,9 @@ final class AuditOutputs {
         Path workbook = workbookFile == null ? null : InputFile.path(workbookFile);
         Path json = jsonFile == null || jsonFile.equals(TO_STDOUT) ? null : InputFile.path(jsonFile);
         Path drawing = drawingFile == null ? null : InputFile.path(drawingFile);
-        requireEnding(workbookFile, ".xlsx", "the checklist is an Excel workbook");
-        requireEnding(drawingFile, ".svg", "the drawing is an SVG picture");
-        Targets targets = new Targets(workbook, json, drawing);
-        return targets;
-    }
-
-    private static void requireEnding(String file, String ending, String what) throws Complaint {
-        if (file != null && !file.toLowerCase(Locale.ROOT).endsWith(ending)) {
-            throw new Complaint(file + ": " + what + "; name it with " + ending + " at the end");
-        }
-    }
-
-    private static Path whole(Path file) {
-        return file.toAbsolutePath().normalize();
-    }
-
-    /** Outputs may be neither one file nor what is read. */
-    static void requireApart(List<Path> outputs, Map<String, String> inputs) throws Complaint {
-        Map<Path, String> read = new HashMap<>();
-        for (Map.Entry<String, String> input : inputs.entrySet()) {
-            read.put(whole(InputFile.path(input.getKey())), input.getValue());
-        }
-        Set<Path> before = new HashSet<>();
-        for (Path output : outputs) {
-            if (read.containsKey(whole(output))) {
-                throw new Complaint(output + ": this is " + read.get(whole(output)) + "; give the output another name");
-            }
-            OutputFiles.requireWritable(output);
-            if (!before.add(whole(output))) {
-                throw new Complaint(output + ": two outputs would be one file; give them two names");
-            }
-        }
+        OutputFiles.requireEnding(workbookFile, ".xlsx", "the checklist is an Excel workbook");
+        OutputFiles.requireEnding(drawingFile, ".svg", "the drawing is an SVG picture");
+        return new Targets(workbook, json, drawing);
     }
 
     Units units() {
@@ -108,11 +76,6 @@ final class AuditOutputs {
 
     int exitCode(Ranking ranking) {
         return failOn.exitCode(ranking.open());
-    }
-
-    /** The workbook, to be written; empty when none is wanted. */
-    Optional<Path> workbook() throws Complaint {
-        return Optional.ofNullable(targets().workbook);
     }
 
     /**

@@ -17,10 +17,7 @@ final class CodesOption {
 
     /** The codes that were chosen, else those of these ids; what they ask of these species at least. */
     List<Code> chosenOr(List<String> others, Set<String> species) throws Complaint {
-        if (ids == null) {
-            ids = others.isEmpty() ? null : others;
-        }
-        return chosen(species);
+        return ids == null && others.isEmpty() ? List.of() : named(ids == null ? others : ids, species);
     }
 
     /** The chosen codes in the order given, each once; empty when none was asked for. */
@@ -34,10 +31,11 @@ final class CodesOption {
      * @param species ids of species that are known; empty for all
      */
     List<Code> chosen(Set<String> species) throws Complaint {
+        return chosenOr(List.of(), species);
+    }
+
+    private static List<Code> named(List<String> ids, Set<String> species) throws Complaint {
         try {
-            if (ids == null) {
-                return List.of();
-            }
             List<String> wanted = ids.stream().map(String::strip).filter(id -> !id.isEmpty()).toList();
             if (wanted.isEmpty()) {
                 throw new Complaint("--codes: no code is named; \"loamlight codes\" lists them");

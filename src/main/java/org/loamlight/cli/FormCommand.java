@@ -2,7 +2,6 @@ package org.loamlight.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.Locale;
 import java.util.NoSuchElementException;
 import java.util.concurrent.Callable;
 import org.loamlight.criterion.Knowledge;
@@ -58,9 +57,7 @@ final class FormCommand implements Callable<Integer> {
     }
 
     private Path target() throws Complaint {
-        if (!file.toLowerCase(Locale.ROOT).endsWith(XLSX)) {
-            throw new Complaint(file + ": the form is an Excel workbook; name it with .xlsx at the end");
-        }
+        OutputFiles.requireEnding(file, XLSX, "the form is an Excel workbook");
         Path target = InputFile.path(file);
         OutputFiles.requireWritable(target);
         return target;

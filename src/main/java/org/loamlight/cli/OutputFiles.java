@@ -5,8 +5,13 @@ import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 
 /** The files of one run. Each appears whole or not at all, and none before all of them could be written. */
 final class OutputFiles {
@@ -40,6 +45,39 @@ final class OutputFiles {
             }
         } finally {
             written.values().forEach(OutputFiles::remove);
+        }
+    }
+
+    /**
+     * Says before any work is done what would fail after it: outputs may be neither one file nor what is read.
+     *
+     * @param inputs what each file that is read is, by its name
+     */
+    static void requireApart(List<Path> outputs, Map<String, String> inputs) throws Complaint {
+        Map<Path, String> read = new HashMap<>();
+        for (Map.Entry<String, String> input : inputs.entrySet()) {
+            read.put(whole(InputFile.path(input.getKey())), input.getValue());
+        }
+        Set<Path> before = new HashSet<>();
+        for (Path output : outputs) {
+            if (read.containsKey(whole(output))) {
+                throw new Complaint(output + ": this is " + read.get(whole(output)) + "; give the output another name");
+            }
+            requireWritable(output);
+            if (!before.add(whole(output))) {
+                throw new Complaint(output + ": two outputs would be one file; give them two names");
+            }
+        }
+    }
+
+    private static Path whole(Path file) {
+        return file.toAbsolutePath().normalize();
+    }
+
+    /** @param file null when it is not wanted */
+    static void requireEnding(String file, String ending, String what) throws Complaint {
+        if (file != null && !file.toLowerCase(Locale.ROOT).endsWith(ending)) {
+            throw new Complaint(file + ": " + what + "; name it with " + ending + " at the end");
         }
     }
 

@@ -88,7 +88,7 @@ final class RecheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Complaint, ProblemsFound {
-        Map<Path, String> further = requireUsable();
+        Optional<Path> saved = saved();
         InputFile input = InputFile.read(checklist);
         Problems problems = new Problems(input.name());
         Visit visit = VisitReader.read(input.bytes(), problems);
@@ -105,26 +105,20 @@ final class RecheckCommand implements Callable<Integer> {
         String said = ChangesSection.of(since, visit.deletedRows(), chosen, new Wording(outputs.units(), chosen));
         Ranking ranking = Ranking.of(audit.findings(), audit.waived().inForce().keySet());
         byte[] document = JsonPrinter.print(amended.setup()).getBytes(StandardCharsets.UTF_8);
-        Map<Path, byte[]> files = new HashMap<>();
-        further.keySet().forEach(file -> files.put(file, document));
+        Map<Path, byte[]> files = saved.map(file -> Map.of(file, document)).orElse(Map.of());
         outputs.deliver(new AuditOutputs.Audited(audit, ranking, new Carried(amended.setup(), amended.history(), Optional.of(since)), document), files, said, surroundings);
         return outputs.exitCode(ranking);
     }
 
-    /** The files to be written beside those of every audit. */
-    private Map<Path, String> requireUsable() throws Complaint {
+    /** Where the setup is to be saved; empty when it is not. */
+    private Optional<Path> saved() throws Complaint {
         Map<String, String> read = new HashMap<>(house.files(Map.of(checklist, "the checklist itself")));
         if (setupFile != null) {
             read.put(setupFile, "the setup itself");
         }
-        outputs.requireUsable(read);
-        if (savedFile == null) {
-            return Map.of();
-        }
-        Path saved = InputFile.path(savedFile);
-        outputs.workbook().ifPresent(workbook -> read.put(workbook.toString(), "to be the new checklist"));
-        AuditOutputs.requireApart(List.of(saved), read);
-        return Map.of(saved, savedFile);
+        Optional<Path> saved = savedFile == null ? Optional.empty() : Optional.of(InputFile.path(savedFile));
+        outputs.requireUsable(read, saved.stream().toList());
+        return saved;
     }
 
     private Base base(Visit visit, InputFile input, Knowledge knowledge) throws Complaint, ProblemsFound {

@@ -7,14 +7,15 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.loamlight.criterion.Code;
 import org.loamlight.criterion.Knowledge;
 import org.loamlight.criterion.KnowledgeReader;
@@ -132,13 +133,13 @@ final class ReviewCommand implements Callable<Integer> {
     }
 
     private Targets targets(List<Path> inputs) throws Complaint {
-        if (workbookFile != null && !workbookFile.toLowerCase(Locale.ROOT).endsWith(FormCommand.XLSX)) {
-            throw new Complaint(workbookFile + ": the review is an Excel workbook; name it with .xlsx at the end");
-        }
+        OutputFiles.requireEnding(workbookFile, FormCommand.XLSX, "the review is an Excel workbook");
         requireTogether();
         Optional<Path> lines = TO_STDOUT.equals(linesFile) ? Optional.empty() : path(linesFile);
         Targets targets = new Targets(path(workbookFile), lines, path(keyFile), path(againstFile), new LinkedHashSet<>());
-        requireApart(List.of(targets.workbook, targets.lines, targets.key), inputs, targets);
+        List<Path> outputs = Stream.of(targets.workbook, targets.lines, targets.key).flatMap(Optional::stream).toList();
+        requireApart(outputs, inputs, targets.against);
+        targets.all.addAll(outputs);
         targets.against.ifPresent(targets.all::add);
         for (String file : house.files()) {
             targets.all.add(InputFile.path(file));
@@ -163,24 +164,10 @@ final class ReviewCommand implements Callable<Integer> {
         }
     }
 
-    private static void requireApart(List<Optional<Path>> outputs, List<Path> inputs, Targets targets) throws Complaint {
-        Set<Path> read = new HashSet<>(inputs.stream().map(ReviewCommand::whole).toList());
-        targets.against.map(ReviewCommand::whole).ifPresent(read::add);
-        Set<Path> before = new HashSet<>();
-        for (Path output : outputs.stream().flatMap(Optional::stream).toList()) {
-            if (read.contains(whole(output))) {
-                throw new Complaint(output + ": this is an input; give the output another name");
-            }
-            OutputFiles.requireWritable(output);
-            if (!before.add(whole(output))) {
-                throw new Complaint(output + ": two outputs would be one file; give them two names");
-            }
-            targets.all.add(output);
-        }
-    }
-
-    private static Path whole(Path file) {
-        return file.toAbsolutePath().normalize();
+    private static void requireApart(List<Path> outputs, List<Path> inputs, Optional<Path> against) throws Complaint {
+        Map<String, String> read = new HashMap<>();
+        Stream.concat(inputs.stream(), against.stream()).forEach(input -> read.put(input.toString(), "an input"));
+        OutputFiles.requireApart(outputs, read);
     }
 
     private static void requireComparable(Targets targets) throws Complaint {

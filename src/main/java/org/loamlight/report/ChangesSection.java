@@ -30,7 +30,7 @@ public final class ChangesSection {
     private String written(Since since, long deleted) {
         lines.paragraph(0, wording.sentence("change.title", since.on())).rule('=');
         String counted = words.counted(since.changes());
-        lines.paragraph(0, counted.isEmpty() ? wording.sentence("change.none") : Character.toUpperCase(counted.charAt(0)) + counted.substring(1) + ".");
+        lines.paragraph(0, counted.isEmpty() ? wording.sentence("change.none") : counted + ".");
         since.changes().stream().filter(change -> change.kind() != Change.Kind.STILL_OPEN).forEach(this::line);
         since.unproven().forEach(pair -> lines.hanging("- ", wording.sentence("change.line", words.unproven(), words.what(pair), words.where(pair)) + " " + words.unprovenExplained()));
         if (deleted > 0) {

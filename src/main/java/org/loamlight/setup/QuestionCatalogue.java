@@ -1,8 +1,5 @@
 package org.loamlight.setup;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -22,7 +19,6 @@ import org.loamlight.quantity.Unit;
  * no more.
  */
 public final class QuestionCatalogue {
-    private static final String SCHEMA = "/org/loamlight/setup.schema.json";
     private static final String DEFINITION = "#/$defs/";
     private static final String PLACE = DEFINITION + "place";
     private static final String PROPERTIES = "properties";
@@ -39,12 +35,17 @@ public final class QuestionCatalogue {
         this.schema = schema;
     }
 
+    /** The question of a path with {@code []} behind each list; empty when nothing is asked there. */
+    public static Optional<Question> question(String path) {
+        return builtIn().stream().filter(question -> question.path().equals(path)).findFirst();
+    }
+
     /** Reads the schema when it is first asked for, once. */
     private static final class BuiltIn {
         private static final List<Question> QUESTIONS = read();
 
         private static List<Question> read() {
-            QuestionCatalogue catalogue = new QuestionCatalogue(schema());
+            QuestionCatalogue catalogue = new QuestionCatalogue(BuiltInFile.document("setup.schema.json", "docs/setup.schema.json"));
             catalogue.askMembers(catalogue.schema, "");
             return List.copyOf(catalogue.questions);
         }
@@ -53,16 +54,6 @@ public final class QuestionCatalogue {
     /** The questions in the order of the schema; a list before the questions about its parts. Never empty. */
     public static List<Question> builtIn() {
         return BuiltIn.QUESTIONS;
-    }
-
-    private static JsonValue.JsonObject schema() {
-        try (InputStream file = QuestionCatalogue.class.getResourceAsStream(SCHEMA)) {
-            return (JsonValue.JsonObject) JsonFile.read(file.readAllBytes(), new Problems("docs/setup.schema.json"));
-        } catch (IOException e) {
-            throw new UncheckedIOException("The questions in the program cannot be read", e);
-        } catch (ProblemsFound e) {
-            throw new IllegalStateException("The questions in the program are broken: " + e.getMessage(), e);
-        }
     }
 
     private void askMembers(JsonValue.JsonObject of, String prefix) {

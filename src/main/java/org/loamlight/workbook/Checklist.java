@@ -52,7 +52,7 @@ public final class Checklist {
         List<Chart> charts = Charts.of(audit, wording);
         Recorded recorded = Recorded.of(audit, carried.setup(), walk.asked());
         out.write(bytes(listings(contents, walk, carried), audit.on(), (book, look) -> {
-            XSSFSheet sheet = book.getSheet(walk.listing().sheet());
+            XSSFSheet sheet = book.getSheet(WalkSheet.SHEET);
             walk.dropDowns().forEach(choice -> choice.putOn(sheet));
             DrawingSheet.write(contents.titled("Drawing to scale"), drawing, wording, book, look);
             ChartSheet.write(contents.titled("Charts"), charts, wording.sentence("drawing.chart.none"), book, look);

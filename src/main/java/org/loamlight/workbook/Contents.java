@@ -109,6 +109,11 @@ final class Contents {
         return because(finding, " of the sheet To do");
     }
 
+    /** Its number on the sheet To do; only for a finding that stands there. */
+    int numberToDo(Finding finding) {
+        return numbers.get(finding.pair());
+    }
+
     /** "See No. 3 of the sheet To do"; empty for a finding that does not stand there. */
     String onToDo(Finding finding) {
         Integer number = numbers.get(finding.pair());

@@ -68,11 +68,7 @@ final class Summary {
         Set<Pair> dangers = ranking.toDo().stream().filter(finding -> finding.grade() == Grade.CRITICAL).map(Finding::pair).collect(Collectors.toSet());
         ranking.toDo().stream().filter(finding -> dangers.contains(finding.pair()) && finding.explainedBy().stream().noneMatch(dangers::contains))
                 .forEach(today::add);
-        today.forEach(danger -> say("Act today\n(To do No. " + number(danger) + ")", actToday(danger)));
-    }
-
-    private int number(Finding finding) {
-        return ranking.toDo().indexOf(finding) + 1;
+        today.forEach(danger -> say("Act today\n(To do No. " + contents.numberToDo(danger) + ")", actToday(danger)));
     }
 
     private String actToday(Finding danger) {
@@ -126,7 +122,7 @@ final class Summary {
     private void first() {
         List<Finding> steps = ranking.toDo().stream().filter(finding -> !today.contains(finding)).limit(MOST_FIRST_STEPS).toList();
         for (Finding step : steps) {
-            say("To do first: No. " + number(step), String.join("\n", contents.what(step), "Where: " + contents.where(step),
+            say("To do first: No. " + contents.numberToDo(step), String.join("\n", contents.what(step), "Where: " + contents.where(step),
                     wording.correction(step), "By when: " + wording.dueBy(step, audit)));
         }
         if (ranking.toDo().isEmpty()) {

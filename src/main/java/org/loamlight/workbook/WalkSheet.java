@@ -16,6 +16,7 @@ import org.loamlight.workbook.visit.WalkRow;
 
 /** The sheet to be filled in at the enclosure, one row for each question, in the order in which one walks and works there. */
 final class WalkSheet {
+    static final String SHEET = "Walk";
     /** More numbers beside a point are not looked up. Judgement. */
     private static final int MOST_NUMBERS = 6;
     // columns, from 0
@@ -97,7 +98,7 @@ final class WalkSheet {
                 Column.text("Found last", 14), Column.text("What is asked", 24), Column.toFillIn(Headings.NOW, 15), Column.toFillIn(Headings.UNIT, 7),
                 Column.toFillIn(Headings.KNOWN_BY, 10), Column.toFillIn(Headings.PHOTO, 8), Column.toFillIn(Headings.REPLY, 20),
                 new Column(Headings.KEY, 9, Column.Kind.KEY));
-        return new Listing("Walk", "Walk", contents.titled("Walk"), columns, rows).orSaying("Nothing is asked at a visit.");
+        return new Listing(SHEET, "Walk", contents.titled("Walk"), columns, rows).orSaying("Nothing is asked at a visit.");
     }
 
     List<DropDown> dropDowns() {

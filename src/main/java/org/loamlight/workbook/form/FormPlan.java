@@ -1,8 +1,5 @@
 package org.loamlight.workbook.form;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -13,9 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import org.loamlight.setup.JsonFile;
-import org.loamlight.setup.Problems;
-import org.loamlight.setup.ProblemsFound;
+import org.loamlight.setup.BuiltInFile;
 import org.loamlight.setup.Question;
 import org.loamlight.setup.QuestionCatalogue;
 import org.loamlight.setup.Section;
@@ -43,7 +38,6 @@ public final class FormPlan {
     /** The questions that say what the file is: they stand last. */
     public static final List<String> ABOUT_THE_FILE = List.of("format", "$schema");
 
-    private static final String PLAN = "/org/loamlight/form.json";
     private static final String OF_EACH = "[]";
 
     private final List<Question> questions;
@@ -71,16 +65,7 @@ public final class FormPlan {
 
     /** The plan in the program. */
     public static FormPlan builtIn() {
-        try (InputStream file = FormPlan.class.getResourceAsStream(PLAN)) {
-            Problems problems = new Problems("rules/form.json");
-            FormPlan plan = new FormPlan(Section.document(JsonFile.read(file.readAllBytes(), problems), problems, new HashMap<>()));
-            problems.throwIfAny();
-            return plan;
-        } catch (IOException e) {
-            throw new UncheckedIOException("The plan of the form cannot be read", e);
-        } catch (ProblemsFound e) {
-            throw new IllegalStateException("The plan of the form is broken: " + e.getMessage(), e);
-        }
+        return BuiltInFile.read("form.json", "rules/form.json", FormPlan::new);
     }
 
     /** Every question of the setup format, in its order. */

@@ -109,14 +109,10 @@ public final class Amendment {
 
     private void add(VisitAnswer answer, NewReading reading) {
         List<String> taken = before.readings().stream().map(Reading::name).toList();
-        asked(READING_VALUE).flatMap(question -> value(answer, question)).ifPresent(value -> {
+        QuestionCatalogue.question(READING_VALUE).flatMap(question -> value(answer, question)).ifPresent(value -> {
             remember(answer, "");
             addTo(READINGS, reading.element(value, on.toString(), taken), value);
         });
-    }
-
-    private static Optional<Question> asked(String path) {
-        return QuestionCatalogue.builtIn().stream().filter(question -> question.path().equals(path)).findFirst();
     }
 
     private void uv(VisitAnswer answer, Cell now, String list) {

@@ -2,6 +2,7 @@ package org.loamlight.workbook.visit;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -25,8 +26,8 @@ public final class VisitReader {
     private final Problems problems;
     private final List<Recorded.Row> record = new ArrayList<>();
     private final Map<String, Cell> once = new HashMap<>();
-    private final Map<String, VisitAnswer> answers = new HashMap<>();
-    private final List<VisitAnswer> inOrder = new ArrayList<>();
+    /** By their keys, in the order of the rows. */
+    private final Map<String, VisitAnswer> answers = new LinkedHashMap<>();
     private final List<PointState> states = new ArrayList<>();
     private final List<HistoryEntry> history = new ArrayList<>();
     private final List<String> left = new ArrayList<>();
@@ -53,7 +54,7 @@ public final class VisitReader {
         }
         reader.requireFormat();
         return new Visit(Recorded.of(reader.record), Optional.ofNullable(reader.once.get(Headings.VISITED_ON)), reader.written(Headings.VISITED_BY),
-                reader.written(Headings.KEEPER), reader.inOrder, reader.states, reader.history, reader.left);
+                reader.written(Headings.KEEPER), List.copyOf(reader.answers.values()), reader.states, reader.history, reader.left);
     }
 
     private void requireFormat() throws ProblemsFound {
@@ -96,9 +97,7 @@ public final class VisitReader {
         left.add(key);
         if (!isEmpty) {
             VisitAnswer earlier = answers.putIfAbsent(key, answer);
-            if (earlier == null) {
-                inOrder.add(answer);
-            } else {
+            if (earlier != null) {
                 problems.add(answer.at().place(key), "this is answered twice, first in " + earlier.at().place("").inWords(), "keep one of the two rows");
             }
         }

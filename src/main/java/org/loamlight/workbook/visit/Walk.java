@@ -162,7 +162,7 @@ public final class Walk {
         Map<NewReading, List<Finding>> wanted = new LinkedHashMap<>();
         open.forEach(finding -> finding.wanted().forEach(limit -> NewReading.wantedFor(limit)
                 .ifPresent(reading -> wanted.computeIfAbsent(reading, missing -> new ArrayList<>()).add(finding))));
-        Question question = QuestionCatalogue.builtIn().stream().filter(one -> one.path().equals(READING_VALUE)).findFirst().orElseThrow();
+        Question question = QuestionCatalogue.question(READING_VALUE).orElseThrow();
         wanted.forEach((reading, findings) -> {
             Stop stop = plan.stop(reading.zone(), reading.time() == DayTime.NIGHT);
             add(stop, new WalkRow(stop.title(), reading.key(), question, Words.of(reading.of()) + " by " + Words.of(reading.time()) + " "

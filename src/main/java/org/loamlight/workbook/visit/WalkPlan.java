@@ -1,10 +1,6 @@
 package org.loamlight.workbook.visit;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -12,16 +8,12 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.loamlight.quantity.Topic;
 import org.loamlight.quantity.Zone;
-import org.loamlight.setup.JsonFile;
-import org.loamlight.setup.Problems;
-import org.loamlight.setup.ProblemsFound;
+import org.loamlight.setup.BuiltInFile;
 import org.loamlight.setup.Section;
 import org.loamlight.setup.Stated;
 
 /** In which order one walks and works at an enclosure, as rules/walk.json says. */
 final class WalkPlan {
-    private static final String PLAN = "/org/loamlight/walk.json";
-
     private final List<Stop> stops;
     private final List<String> never;
     /** By the id of a topic the question whose answer is its value. */
@@ -37,16 +29,7 @@ final class WalkPlan {
 
     /** The plan in the program. */
     static WalkPlan builtIn() {
-        try (InputStream file = WalkPlan.class.getResourceAsStream(PLAN)) {
-            Problems problems = new Problems("rules/walk.json");
-            WalkPlan plan = new WalkPlan(Section.document(JsonFile.read(file.readAllBytes(), problems), problems, new HashMap<>()));
-            problems.throwIfAny();
-            return plan;
-        } catch (IOException e) {
-            throw new UncheckedIOException("The order of a visit cannot be read", e);
-        } catch (ProblemsFound e) {
-            throw new IllegalStateException("The order of a visit is broken: " + e.getMessage(), e);
-        }
+        return BuiltInFile.read("walk.json", "rules/walk.json", WalkPlan::new);
     }
 
     private static Stop stop(Section stop) {
