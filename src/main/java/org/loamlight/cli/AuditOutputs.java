@@ -21,6 +21,7 @@ import org.loamlight.wording.Units;
 import org.loamlight.wording.Wording;
 import org.loamlight.workbook.Carried;
 import org.loamlight.workbook.Checklist;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** What an audit leaves behind: the printed report, and the files that were asked for. */
@@ -36,13 +37,8 @@ final class AuditOutputs {
     @Option(names = "--drawing", paramLabel = "FILE.svg", description = "Also write the enclosure drawn to scale, as SVG.")
     private String drawingFile;
 
-    @Option(names = "--units", paramLabel = "UNITS", defaultValue = "metric",
-            description = "Units in print: ${COMPLETION-CANDIDATES} (default: ${DEFAULT-VALUE}).")
-    private UnitChoice units;
-
-    @Option(names = "--fail-on", paramLabel = "GRADE", defaultValue = "major",
-            description = "Grade from which the exit code is 1: ${COMPLETION-CANDIDATES} (default: ${DEFAULT-VALUE}).")
-    private FailOn failOn;
+    @Mixin
+    private final PrintOptions print = new PrintOptions();
 
     /**
      * Says before any work is done what would fail after it.
@@ -71,11 +67,11 @@ final class AuditOutputs {
     }
 
     Units units() {
-        return units.units();
+        return print.units();
     }
 
     int exitCode(Ranking ranking) {
-        return failOn.exitCode(ranking.open());
+        return print.failOn().exitCode(ranking.open());
     }
 
     /**
@@ -96,7 +92,7 @@ final class AuditOutputs {
         Audit audit = audited.audit;
         Ranking ranking = audited.ranking;
         Targets targets = targets();
-        Wording wording = new Wording(units.units(), audit.knowledge());
+        Wording wording = new Wording(print.units(), audit.knowledge());
         Optional<Beside<byte[]>> workbook = Optional.ofNullable(targets.workbook)
                 .map(file -> Beside.start("workbook", () -> workbook(audited, wording)));
         String json = jsonFile == null ? "" : JsonReport.of(audit, ranking, wording, JsonFile.sha256(audited.input));

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -71,13 +72,8 @@ final class ReviewCommand implements Callable<Integer> {
     @Option(names = "--workers", paramLabel = "N", description = "How many setups are judged at a time (default: one for each core).")
     private Integer workers;
 
-    @Option(names = "--units", paramLabel = "UNITS", defaultValue = "metric",
-            description = "Units in print: ${COMPLETION-CANDIDATES} (default: ${DEFAULT-VALUE}).")
-    private UnitChoice units;
-
-    @Option(names = "--fail-on", paramLabel = "GRADE", defaultValue = "major",
-            description = "Grade from which the exit code is 1: ${COMPLETION-CANDIDATES} (default: ${DEFAULT-VALUE}).")
-    private FailOn failOn;
+    @Mixin
+    private final PrintOptions print = new PrintOptions();
 
     @Option(names = "--on", paramLabel = "DATE", converter = Day.class, description = "Day of every audit. Default: each setup's \"on\", else today.")
     private LocalDate on;
@@ -192,9 +188,9 @@ final class ReviewCommand implements Callable<Integer> {
         RuleBase checked = rules.get().checked(builtIn);
         LocalDate today = LocalDate.now(surroundings.clock());
         List<String> options = List.of(String.join(",", all.stream().map(Code::id).toList()), ruled.house().map(rules -> rules.sha256()).orElse(""), waivers.sha256(),
-                on == null ? "" : on.toString(), units.name());
+                on == null ? "" : on.toString(), print.units().name().toLowerCase(Locale.ROOT));
         return new Judging(Basis.of(builtIn.version(), builtIn.sha256(), options, anonymous), species -> withCodes(shown, species), () -> checked, waivers,
-                Optional.ofNullable(on), today, units.units(), anonymous, SetupFile::values);
+                Optional.ofNullable(on), today, print.units(), anonymous, SetupFile::values);
     }
 
     /** What codes ask of these species; of none nothing. The names of the codes were looked up before. */
@@ -247,7 +243,7 @@ final class ReviewCommand implements Callable<Integer> {
         Optional<Since> since = since(review, targets);
         try {
             Knowledge knowledge = review.with().knowledge().apply(review.totals().species());
-            Wording wording = new Wording(units.units(), knowledge);
+            Wording wording = new Wording(print.units(), knowledge);
             String summary = ReviewText.of(review, since, wording);
             OutputFiles files = new OutputFiles();
             targets.workbook.ifPresent(file -> files.add(file, out -> ReviewBook.write(review, since, knowledge, wording, out)));
@@ -277,6 +273,6 @@ final class ReviewCommand implements Callable<Integer> {
         if (review.totals().rows().stream().anyMatch(row -> row.reviewed().isDefect())) {
             return ExitCode.FAILED;
         }
-        return review.totals().unread() > 0 ? ExitCode.USAGE : failOn.exitCode(review.totals().rows().stream().flatMap(row -> row.tally().gravest().stream()));
+        return review.totals().unread() > 0 ? ExitCode.USAGE : print.failOn().exitCode(review.totals().rows().stream().flatMap(row -> row.tally().gravest().stream()));
     }
 }
