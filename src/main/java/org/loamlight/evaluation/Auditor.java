@@ -117,22 +117,23 @@ public final class Auditor {
 
     /** What the rules state, and what is given. */
     Statements evaluate(Asked asked, Collection<?> given) {
-        KieSession session = rules.get().session();
         try {
-            asked.facts().forEach(session::insert);
-            given.forEach(session::insert);
-            if (session.fireAllRules(fires, MOST_FIRINGS) >= MOST_FIRINGS) {
-                throw new AuditFailure("The rules did not come to rest after " + MOST_FIRINGS + " firings");
-            }
-            return new Statements(all(session, Fault.class), all(session, Missing.class), all(session, Held.class),
-                    all(session, Voided.class), all(session, Explains.class));
+            return rules.get().withSession(session -> evaluate(session, asked, given));
         } catch (AuditFailure e) {
             throw e;
         } catch (RuntimeException e) {
             throw new AuditFailure("A rule failed: " + e.getMessage(), e);
-        } finally {
-            session.dispose();
         }
+    }
+
+    private Statements evaluate(KieSession session, Asked asked, Collection<?> given) {
+        asked.facts().forEach(session::insert);
+        given.forEach(session::insert);
+        if (session.fireAllRules(fires, MOST_FIRINGS) >= MOST_FIRINGS) {
+            throw new AuditFailure("The rules did not come to rest after " + MOST_FIRINGS + " firings");
+        }
+        return new Statements(all(session, Fault.class), all(session, Missing.class), all(session, Held.class),
+                all(session, Voided.class), all(session, Explains.class));
     }
 
     private List<Object> facts(Setup setup, List<Quantity> quantities, List<Pairs.Listed> listed) {

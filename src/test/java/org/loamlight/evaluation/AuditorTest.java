@@ -161,4 +161,31 @@ class AuditorTest {
         }
         assertTrue(BuiltIn.RULES.hasNoOpenSession());
     }
+
+    /** A session that was emptied is lent again: what stood in it before must not be seen. */
+    @Test
+    void setups_audited_one_after_the_other_know_nothing_of_each_other() throws Exception {
+        for (String name : List.of("two-king-snakes.json", "calibration.json", "indoor-tortoise.json", "calibration.json", "two-king-snakes.json")) {
+            Auditor alone = new Auditor(BuiltIn.WITH_MADE_UP, RuleBase.load(BuiltIn.KNOWLEDGE));
+            Setup setup = BuiltIn.setup(example(name));
+            assertEquals(alone.audit(setup, BuiltIn.ON).findings(), BuiltIn.audit(example(name)).findings(), name);
+        }
+    }
+
+    @Test
+    void a_session_in_which_a_rule_failed_is_not_lent_again() throws Exception {
+        Setup setup = BuiltIn.setup(example("calibration.json"));
+        RuleBase rules = RuleBase.load(BuiltIn.KNOWLEDGE);
+        int[] fired = {0};
+        Auditor failing = new Auditor(BuiltIn.WITH_MADE_UP, rules, match -> {
+            if (++fired[0] > 20) {
+                throw new IllegalStateException("made to fail");
+            }
+            return true;
+        });
+        AuditFailure failure = assertThrows(AuditFailure.class, () -> failing.audit(setup, BuiltIn.ON));
+        assertTrue(failure.getMessage().contains("made to fail"), failure.getMessage());
+        assertTrue(rules.hasNoOpenSession());
+        assertEquals(BuiltIn.audit(example("calibration.json")).findings(), new Auditor(BuiltIn.WITH_MADE_UP, rules).audit(setup, BuiltIn.ON).findings());
+    }
 }
