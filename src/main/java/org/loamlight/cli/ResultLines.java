@@ -36,7 +36,12 @@ final class ResultLines implements Closeable {
         return new ResultLines(target, part, LineFile.create(part), earlier);
     }
 
-    /** Results nobody asked to keep. */
+    /** Results nobody reads again. */
+    static ResultLines unkept() {
+        return new ResultLines(null, null, LineFile.unkept(), EarlierLines.none());
+    }
+
+    /** Results nobody asked to keep, which are read again for a workbook or to compare them. */
     static ResultLines temporary() throws IOException {
         Path part = Files.createTempFile("loamlight-review-", ".jsonl");
         return new ResultLines(null, part, LineFile.create(part), EarlierLines.none());
@@ -89,7 +94,7 @@ final class ResultLines implements Closeable {
     public void close() throws IOException {
         lines.close();
         earlier.close();
-        if (target == null) {
+        if (target == null && part != null) {
             Files.deleteIfExists(part);
         }
     }

@@ -204,7 +204,10 @@ final class ReviewCommand implements Callable<Integer> {
 
     private ResultLines lines(Targets targets) throws Complaint {
         try {
-            return targets.lines.isPresent() ? ResultLines.in(targets.lines.get(), resumes) : ResultLines.temporary();
+            if (targets.lines.isPresent()) {
+                return ResultLines.in(targets.lines.get(), resumes);
+            }
+            return targets.workbook.isPresent() || targets.against.isPresent() ? ResultLines.temporary() : ResultLines.unkept();
         } catch (IOException e) {
             throw new Complaint("the results cannot be written (" + Reason.of(e) + "); check the permissions of the folder and the room on the disk");
         }
@@ -270,7 +273,7 @@ final class ReviewCommand implements Callable<Integer> {
     }
 
     private int exitCode(Review review) {
-        if (review.totals().rows().stream().anyMatch(row -> row.reviewed().isDefect())) {
+        if (review.totals().rows().stream().anyMatch(row -> row.isDefect())) {
             return ExitCode.FAILED;
         }
         return review.totals().unread() > 0 ? ExitCode.USAGE : print.failOn().exitCode(review.totals().rows().stream().flatMap(row -> row.tally().gravest().stream()));

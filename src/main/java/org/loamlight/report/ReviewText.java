@@ -8,7 +8,6 @@ import java.util.stream.Collectors;
 import org.loamlight.criterion.Grade;
 import org.loamlight.ranking.Conclusion;
 import org.loamlight.review.Fault;
-import org.loamlight.review.Judged;
 import org.loamlight.review.Review;
 import org.loamlight.review.Row;
 import org.loamlight.review.Since;
@@ -58,19 +57,19 @@ public final class ReviewText {
         lines.paragraph(0, say("title", setups(totals.rows().size()))).rule('=');
         lines.heading(say("conclusions"));
         Map<String, Integer> counts = new LinkedHashMap<>();
-        totals.worstFirst().forEach(row -> counts.merge(row.reviewed().judged().map(Judged::inWords).orElse(say("unread")), 1, Integer::sum));
+        totals.worstFirst().forEach(row -> counts.merge(row.inWords(say("unread")), 1, Integer::sum));
         counts.forEach((conclusion, count) -> lines.hanging("  ", say("count", conclusion, count)));
     }
 
     private void worst() {
-        List<Row> bad = totals.worstFirst().stream().filter(row -> row.reviewed().judged().filter(judged -> judged.conclusion() != Conclusion.READY).isPresent()).toList();
+        List<Row> bad = totals.worstFirst().stream().filter(row -> row.verdict().filter(found -> found.conclusion() != Conclusion.READY).isPresent()).toList();
         lines.heading(say("worst"));
         if (bad.isEmpty()) {
             lines.paragraph(0, say(totals.judged() == 0 ? "worst.nothing" : "worst.none"));
         }
         for (int i = 0; i < Math.min(bad.size(), MOST_SETUPS); i++) {
             Row row = bad.get(i);
-            lines.hanging(Lines.padded(i + 1 + ".", 4), say("worst.line", named(row), row.reviewed().judged().orElseThrow().inWords(),
+            lines.hanging(Lines.padded(i + 1 + ".", 4), say("worst.line", named(row), row.verdict().orElseThrow().inWords(),
                     say("counts", row.tally().toDo(Grade.CRITICAL), row.tally().toDo(Grade.MAJOR), row.tally().toFindOut())));
         }
         if (bad.size() > MOST_SETUPS) {
@@ -79,7 +78,7 @@ public final class ReviewText {
     }
 
     private static String named(Row row) {
-        return row.animals().isEmpty() ? row.reviewed().label() : row.animals() + ", " + row.reviewed().label();
+        return row.animals().isEmpty() ? row.label() : row.animals() + ", " + row.label();
     }
 
     private void unread() {
@@ -88,9 +87,9 @@ public final class ReviewText {
             lines.heading(say("unreadable"));
             unread.stream().limit(MOST_PROBLEMS).forEach(row -> {
                 if (review.with().anonymous()) {
-                    lines.hanging("! ", row.reviewed().name() + ": " + row.reviewed().problems().get(0));
+                    lines.hanging("! ", row.name() + ": " + row.problems().get(0));
                 } else {
-                    row.reviewed().problems().forEach(problem -> lines.hanging("! ", problem));
+                    row.problems().forEach(problem -> lines.hanging("! ", problem));
                 }
             });
             if (unread.size() > MOST_PROBLEMS) {
@@ -128,7 +127,7 @@ public final class ReviewText {
             lines.heading(say("notes"));
             review.notes().forEach(note -> lines.hanging("- ", note));
             namesakes.stream().limit(MOST_PROBLEMS).forEach(group -> lines.hanging("- ",
-                    say("namesakes", group.stream().map(row -> row.reviewed().name()).collect(Collectors.joining(", ")))));
+                    say("namesakes", group.stream().map(row -> row.name()).collect(Collectors.joining(", ")))));
         }
     }
 }

@@ -24,6 +24,11 @@ public record Incoming(String file, int line, byte[] bytes, String problem) {
 
     /** With the line where it has one: "all.jsonl, line 17". */
     public String name() {
+        return name(file, line);
+    }
+
+    /** @param line 0 for a file of its own */
+    static String name(String file, int line) {
         return line == 0 ? file : file + ", line " + line;
     }
 

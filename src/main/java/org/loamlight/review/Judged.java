@@ -21,9 +21,4 @@ public record Judged(LocalDate on, boolean dayTaken, String title, List<Kept> an
         animals = List.copyOf(animals);
         points = List.copyOf(points);
     }
-
-    /** The same without its points. */
-    Judged brief() {
-        return new Judged(on, dayTaken, title, animals, livesHere, conclusion, inWords, List.of());
-    }
 }

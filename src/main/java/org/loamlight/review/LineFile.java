@@ -19,21 +19,30 @@ public final class LineFile implements Closeable {
     private final OutputStream out;
     private long end;
 
-    private LineFile(RandomAccessFile file) {
+    private LineFile(RandomAccessFile file, OutputStream out) {
         this.file = file;
-        this.out = new BufferedOutputStream(Channels.newOutputStream(file.getChannel()), BLOCK);
+        this.out = out;
+    }
+
+    private static LineFile of(RandomAccessFile file) {
+        return new LineFile(file, new BufferedOutputStream(Channels.newOutputStream(file.getChannel()), BLOCK));
+    }
+
+    /** For lines nobody will read again: they are counted and not kept, however many come. */
+    public static LineFile unkept() {
+        return new LineFile(null, OutputStream.nullOutputStream());
     }
 
     /** A new file; one of that name is written over. */
     public static LineFile create(Path path) throws IOException {
         RandomAccessFile file = new RandomAccessFile(path.toFile(), "rw");
         file.setLength(0);
-        return new LineFile(file);
+        return of(file);
     }
 
     /** A file that is only read. */
     static LineFile open(Path path) throws IOException {
-        return new LineFile(new RandomAccessFile(path.toFile(), "r"));
+        return of(new RandomAccessFile(path.toFile(), "r"));
     }
 
     /**
@@ -50,8 +59,15 @@ public final class LineFile implements Closeable {
         return start;
     }
 
-    /** The line that begins there, without its line feed. Any thread may ask, while nothing is written. */
+    /**
+     * The line that begins there, without its line feed. Any thread may ask, while nothing is written.
+     *
+     * @throws IllegalStateException when lines are not kept
+     */
     public synchronized String read(long start) {
+        if (file == null) {
+            throw new IllegalStateException("Lines that were not kept cannot be read again");
+        }
         try {
             file.seek(start);
             ByteArrayOutputStream line = new ByteArrayOutputStream();
@@ -80,6 +96,8 @@ public final class LineFile implements Closeable {
 
     @Override
     public void close() throws IOException {
-        file.close();
+        if (file != null) {
+            file.close();
+        }
     }
 }

@@ -90,7 +90,7 @@ public final class Review {
 
     /** The day it is dated by: the latest day of an audit, so that the same setups give the same review on any day; else today. */
     public LocalDate on() {
-        return totals.rows().stream().flatMap(row -> row.reviewed().judged().stream()).map(Judged::on).max(Comparator.naturalOrder()).orElse(with.today());
+        return totals.rows().stream().flatMap(row -> row.verdict().stream()).map(Row.Verdict::on).max(Comparator.naturalOrder()).orElse(with.today());
     }
 
     public Totals totals() {
@@ -108,6 +108,15 @@ public final class Review {
 
     /** A result with all its points. */
     public Reviewed whole(Row row) {
-        return ReviewedReader.read(lines.read(row.start())).orElseThrow(() -> new IllegalStateException("A line of results cannot be read again"));
+        return again(ReviewedReader.read(lines.read(row.start())));
+    }
+
+    /** A result without its points. */
+    Reviewed head(Row row) {
+        return again(ReviewedReader.head(lines.read(row.start())));
+    }
+
+    private static Reviewed again(Optional<Reviewed> read) {
+        return read.orElseThrow(() -> new IllegalStateException("A line of results cannot be read again"));
     }
 }

@@ -32,7 +32,7 @@ public record Reviewed(int number, String file, int line, String sha256, Basis b
 
     /** With the line where it has one: "all.jsonl, line 17". */
     public String name() {
-        return new Incoming(file, line, new byte[0], "").name();
+        return Incoming.name(file, line);
     }
 
     /** What a reader knows it by: its title, else its file. */

@@ -101,7 +101,7 @@ public final class Since implements Closeable {
     private void match() {
         Map<Integer, Identity> today = new LinkedHashMap<>();
         review.totals().rows().stream().filter(Row::isJudged)
-                .forEach(row -> today.put(row.reviewed().number(), Identity.of(row.reviewed(), review.key(row.reviewed().number()))));
+                .forEach(row -> today.put(row.number(), Identity.of(review.head(row), review.key(row.number()))));
         for (Function<Identity, Optional<String>> way : Identity.WAYS) {
             Map<String, Optional<Integer>> now = unique(today.keySet().stream().filter(number -> !same.containsKey(number)).toList(), number -> way.apply(today.get(number)));
             Map<String, Optional<Earlier>> then = unique(earlier.stream().filter(one -> !found.contains(one)).toList(), one -> way.apply(one.identity()));
@@ -162,7 +162,7 @@ public final class Since implements Closeable {
 
     /** What changed in one of today's setups: "2 put right, 3 still open". */
     public String of(Row row) {
-        return ofSetups.getOrDefault(row.reviewed().number(), "");
+        return ofSetups.getOrDefault(row.number(), "");
     }
 
     /** Setups that were there and are no more. */

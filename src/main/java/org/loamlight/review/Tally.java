@@ -1,36 +1,55 @@
 package org.loamlight.review;
 
+import java.util.Arrays;
 import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.loamlight.criterion.Grade;
 import org.loamlight.finding.Result;
 
 /**
  * How many points came to what. Points somebody gave leave for count as waived and for nothing else.
  *
- * @param notRight  not right, by grade; a grade without any is left out
+ * @param notRight  not right, by grade
  * @param notKnown  not known or not decided, each question once, by grade
  * @param gravest   gravest grade that is open, of those questions too that other points ask already; empty when nothing is open
  */
-public record Tally(Map<Grade, Integer> notRight, Map<Grade, Integer> notKnown, int right, int notApplicable, int waived, Optional<Grade> gravest) {
-    /** A setup nothing is known of. */
-    static final Tally NONE = of(List.of());
+public record Tally(ByGrade notRight, ByGrade notKnown, int right, int notApplicable, int waived, Optional<Grade> gravest) {
+    /** The same few grades are the gravest of a million setups. */
+    private static final List<Optional<Grade>> GRADES = Arrays.stream(Grade.values()).map(Optional::of).toList();
 
     static final Comparator<Tally> WORST_FIRST = Comparator.comparingInt((Tally tally) -> -tally.toDo(Grade.CRITICAL))
             .thenComparingInt(tally -> -tally.toDo(Grade.MAJOR)).thenComparingInt(tally -> -tally.toFindOut(Grade.CRITICAL))
             .thenComparingInt(tally -> -tally.toFindOut(Grade.MAJOR)).thenComparingInt(tally -> -tally.toDo(Grade.MINOR))
             .thenComparingInt(tally -> -tally.toFindOut());
 
+    /** One count for each grade. */
+    public record ByGrade(int critical, int major, int minor, int improvement) {
+        private static ByGrade of(List<Point> points, Predicate<Point> which) {
+            int[] counts = new int[Grade.values().length];
+            points.stream().filter(which).forEach(point -> counts[point.grade().ordinal()]++);
+            return new ByGrade(counts[Grade.CRITICAL.ordinal()], counts[Grade.MAJOR.ordinal()], counts[Grade.MINOR.ordinal()], counts[Grade.IMPROVEMENT.ordinal()]);
+        }
+
+        private int of(Grade grade) {
+            return switch (grade) {
+                case CRITICAL -> critical;
+                case MAJOR -> major;
+                case MINOR -> minor;
+                case IMPROVEMENT -> improvement;
+            };
+        }
+
+        private int all() {
+            return critical + major + minor + improvement;
+        }
+    }
+
     static Tally of(List<Point> points) {
-        Map<Grade, Integer> toDo = new EnumMap<>(Grade.class);
-        Map<Grade, Integer> toFindOut = new EnumMap<>(Grade.class);
-        points.stream().filter(Point::isToDo).forEach(point -> toDo.merge(point.grade(), 1, Integer::sum));
-        points.stream().filter(Point::isToFindOut).forEach(point -> toFindOut.merge(point.grade(), 1, Integer::sum));
-        return new Tally(toDo, toFindOut, count(points, Result.CONFORMITY), count(points, Result.NOT_APPLICABLE), (int) points.stream().filter(Point::isWaived).count(),
-                points.stream().filter(point -> point.isOpen() && !point.isWaived()).map(Point::grade).min(Comparator.naturalOrder()));
+        return new Tally(ByGrade.of(points, Point::isToDo), ByGrade.of(points, Point::isToFindOut), count(points, Result.CONFORMITY), count(points, Result.NOT_APPLICABLE),
+                (int) points.stream().filter(Point::isWaived).count(),
+                points.stream().filter(point -> point.isOpen() && !point.isWaived()).map(Point::grade).min(Comparator.naturalOrder()).flatMap(grade -> GRADES.get(grade.ordinal())));
     }
 
     private static int count(List<Point> points, Result result) {
@@ -38,18 +57,18 @@ public record Tally(Map<Grade, Integer> notRight, Map<Grade, Integer> notKnown, 
     }
 
     public int toDo(Grade grade) {
-        return notRight.getOrDefault(grade, 0);
+        return notRight.of(grade);
     }
 
     public int toFindOut(Grade grade) {
-        return notKnown.getOrDefault(grade, 0);
+        return notKnown.of(grade);
     }
 
     public int toDo() {
-        return notRight.values().stream().mapToInt(Integer::intValue).sum();
+        return notRight.all();
     }
 
     public int toFindOut() {
-        return notKnown.values().stream().mapToInt(Integer::intValue).sum();
+        return notKnown.all();
     }
 }

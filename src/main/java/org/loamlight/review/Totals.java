@@ -2,10 +2,12 @@ package org.loamlight.review;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -15,11 +17,15 @@ import org.loamlight.finding.Result;
 
 /** Everything that is counted over all setups while they go by. */
 public final class Totals {
+    private static final Comparator<Row> BY_NAME = Comparator.comparing(Row::title).thenComparing(Row::animals);
+
     private final List<Row> rows = new ArrayList<>();
     private final Map<Need, Counts> needs = new EnumMap<>(Need.class);
     private final Map<String, Fault> faults = new HashMap<>();
     private final Map<String, Integer> species = new TreeMap<>();
     private final Set<String> ids = new TreeSet<>();
+    private final Map<List<String>, List<String>> sameSpecies = new HashMap<>();
+    private final Map<Optional<Row.Verdict>, Optional<Row.Verdict>> sameVerdicts = new HashMap<>();
 
     /** What the points about one need came to. */
     public static final class Counts {
@@ -53,7 +59,7 @@ public final class Totals {
     /** @param start where its line of results begins */
     void add(Reviewed reviewed, long start) {
         List<Point> points = reviewed.judged().map(Judged::points).orElse(List.of());
-        Row row = new Row(start, Row.brief(reviewed), Tally.of(points));
+        Row row = shared(Row.of(start, reviewed));
         rows.add(row);
         row.species().forEach(name -> species.merge(name, 1, Integer::sum));
         reviewed.judged().ifPresent(judged -> judged.animals().forEach(animal -> ids.add(animal.species())));
@@ -63,6 +69,10 @@ public final class Totals {
             point.words().filter(words -> !point.isWaived()).ifPresent(words ->
                     faults.computeIfAbsent(point.criterion(), first -> new Fault(point, words.title())).count(point, row.species(), seen));
         });
+    }
+
+    private Row shared(Row row) {
+        return row.sharing(sameSpecies.computeIfAbsent(row.species(), own -> own), sameVerdicts.computeIfAbsent(row.verdict(), own -> own));
     }
 
     /** The setups in the order in which they came in. */
@@ -105,11 +115,19 @@ public final class Totals {
         return rows.size() - judged();
     }
 
-    /** Groups of setups that have the same title and the same animals, or the same content: each in the order in which they came in. */
+    /** Groups of setups that have the same title and the same animals: each in the order in which they came in. */
     public List<List<Row>> namesakes() {
-        Map<String, List<Row>> groups = new TreeMap<>();
-        rows.stream().filter(row -> row.isJudged() && !row.reviewed().basis().isAnonymous())
-                .forEach(row -> groups.computeIfAbsent(row.reviewed().judged().orElseThrow().title() + "\n" + row.animals(), first -> new ArrayList<>()).add(row));
-        return groups.values().stream().filter(group -> group.size() > 1).toList();
+        List<List<Row>> groups = new ArrayList<>();
+        List<Row> sorted = rows.stream().filter(Row::isJudged).sorted(BY_NAME).toList();
+        for (int start = 0, end; start < sorted.size(); start = end) {
+            end = start + 1;
+            while (end < sorted.size() && BY_NAME.compare(sorted.get(start), sorted.get(end)) == 0) {
+                end++;
+            }
+            if (end - start > 1) {
+                groups.add(sorted.subList(start, end));
+            }
+        }
+        return groups;
     }
 }

@@ -76,7 +76,7 @@ final class FollowUp {
         all.sort(SOONEST_FIRST);
         for (int i = 0; i < all.size(); i++) {
             Owed owed = all.get(i);
-            sheet.add(List.of(String.valueOf(i + 1), owed.by, String.valueOf(owed.number), owed.row.reviewed().label(), owed.row.animals(), owed.isReading ? "reading" : "correction",
+            sheet.add(List.of(String.valueOf(i + 1), owed.by, String.valueOf(owed.number), owed.row.label(), owed.row.animals(), owed.isReading ? "reading" : "correction",
                     points(owed), wording.grade(owed.gravest), "", ""));
         }
     }

@@ -130,7 +130,7 @@ public final class ReviewBook {
         for (int i = 0; i < Math.min(rows.size(), MOST_SETUP_SHEETS); i++) {
             Row row = rows.get(i);
             if (row.isJudged()) {
-                String title = "No. " + (i + 1) + ", " + row.reviewed().judged().orElseThrow().inWords() + ": " + ReviewSheets.named(row).replaceAll("\\R", " ");
+                String title = "No. " + (i + 1) + ", " + row.verdict().orElseThrow().inWords() + ": " + ReviewSheets.named(row).replaceAll("\\R", " ");
                 own.add(new LongSheet(new Listing(tab(i + 1, row), "SetupNo" + (i + 1), title, ownColumns(), List.of()), book, look));
             }
         }
@@ -170,15 +170,14 @@ public final class ReviewBook {
     }
 
     private List<String> setup(int number, Row row) {
-        Reviewed found = row.reviewed();
-        String remarks = found.judged().isPresent() ? since.map(changed -> changed.of(row)).orElse("") : String.join("\n", found.problems());
-        List<String> texts = new ArrayList<>(List.of(String.valueOf(number), found.label(), row.animals(), String.join(", ", row.species()),
-                Contents.capitalized(found.judged().map(Judged::inWords).orElse(ReviewSheets.UNREAD))));
+        String remarks = row.isJudged() ? since.map(changed -> changed.of(row)).orElse("") : String.join("\n", row.problems());
+        List<String> texts = new ArrayList<>(List.of(String.valueOf(number), row.label(), row.animals(), String.join(", ", row.species()),
+                Contents.capitalized(row.inWords(ReviewSheets.UNREAD))));
         for (Grade grade : Grade.values()) {
             texts.add(counted(row, row.tally().toDo(grade)));
         }
         texts.addAll(List.of(counted(row, row.tally().toFindOut()), counted(row, row.tally().right()), counted(row, row.tally().waived()),
-                found.judged().map(judged -> judged.on().toString()).orElse(""), found.name(), remarks));
+                row.verdict().map(found -> found.on().toString()).orElse(""), row.name(), remarks));
         return texts;
     }
 
@@ -209,7 +208,7 @@ public final class ReviewBook {
     }
 
     private List<String> finding(int number, Row row, Point point, List<String> words) {
-        List<String> texts = new ArrayList<>(List.of(String.valueOf(number), row.reviewed().label(), row.animals(), String.join(", ", row.species())));
+        List<String> texts = new ArrayList<>(List.of(String.valueOf(number), row.label(), row.animals(), String.join(", ", row.species())));
         texts.addAll(words.subList(0, 4));
         texts.add(wording.need(point.need()));
         texts.addAll(words.subList(4, words.size()));

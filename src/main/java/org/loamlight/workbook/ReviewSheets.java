@@ -16,7 +16,6 @@ import org.loamlight.criterion.Grade;
 import org.loamlight.criterion.Knowledge;
 import org.loamlight.criterion.Need;
 import org.loamlight.review.Fault;
-import org.loamlight.review.Judged;
 import org.loamlight.review.Review;
 import org.loamlight.review.Row;
 import org.loamlight.review.Since;
@@ -73,7 +72,7 @@ final class ReviewSheets {
     private void conclusions() {
         Map<String, Integer> counts = new LinkedHashMap<>();
         List<Row> sorted = totals.worstFirst();
-        sorted.forEach(row -> counts.merge(row.reviewed().judged().map(Judged::inWords).orElse(UNREAD), 1, Integer::sum));
+        sorted.forEach(row -> counts.merge(row.inWords(UNREAD), 1, Integer::sum));
         say("Conclusions", counts.entrySet().stream().map(count -> count.getKey() + ": " + count.getValue()).collect(Collectors.joining("\n")));
         int danger = (int) sorted.stream().filter(row -> row.tally().toDo(Grade.CRITICAL) > 0).count();
         int toDo = sorted.stream().mapToInt(row -> row.tally().toDo()).sum();
@@ -85,12 +84,12 @@ final class ReviewSheets {
     private void worst() {
         List<Row> sorted = totals.worstFirst();
         say("Look first at", IntStream.range(0, Math.min(MOST_NAMED, sorted.size()))
-                .mapToObj(i -> "No. " + (i + 1) + ": " + named(sorted.get(i)) + ": " + sorted.get(i).reviewed().judged().map(Judged::inWords).orElse(UNREAD))
+                .mapToObj(i -> "No. " + (i + 1) + ": " + named(sorted.get(i)) + ": " + sorted.get(i).inWords(UNREAD))
                 .collect(Collectors.joining("\n")));
     }
 
     static String named(Row row) {
-        return row.animals().isEmpty() ? row.reviewed().label() : row.animals() + ", " + row.reviewed().label();
+        return row.animals().isEmpty() ? row.label() : row.animals() + ", " + row.label();
     }
 
     private void faults() {
@@ -110,7 +109,7 @@ final class ReviewSheets {
     private void unread() {
         List<Row> unread = totals.rows().stream().filter(row -> !row.isJudged()).toList();
         if (!unread.isEmpty()) {
-            say("Could not be read", shown(unread.stream().map(row -> row.reviewed().name()).toList()) + "\nWhat is wrong with each stands on the sheet Setups.");
+            say("Could not be read", shown(unread.stream().map(row -> row.name()).toList()) + "\nWhat is wrong with each stands on the sheet Setups.");
         }
     }
 
@@ -121,7 +120,7 @@ final class ReviewSheets {
 
     private void notes() {
         List<String> notes = new ArrayList<>(review.notes());
-        totals.namesakes().forEach(group -> notes.add("Of the same name, each judged for itself: " + group.stream().map(row -> row.reviewed().name()).limit(MOST_NOTED)
+        totals.namesakes().forEach(group -> notes.add("Of the same name, each judged for itself: " + group.stream().map(row -> row.name()).limit(MOST_NOTED)
                 .collect(Collectors.joining(", "))));
         if (!notes.isEmpty()) {
             say("Notes", shown(notes));
