@@ -30,7 +30,8 @@ public final class RuleBase {
     /** As many as were ever needed at a time: one for each thread that audits. */
     private final Queue<StatefulKnowledgeSessionImpl> idle = new ConcurrentLinkedQueue<>();
 
-    private RuleBase(KieBase base) {
+    /** @param base not held against the catalogue: its maker answers for its rules */
+    RuleBase(KieBase base) {
         this.base = base;
     }
 
