@@ -45,20 +45,20 @@ final class DayAndNight {
     }
 
     List<Quantity> quantities() {
-        return Stream.of(light(), natural()).flatMap(Optional::stream).toList();
+        Optional<Quantity> natural = natural();
+        List<Step> outside = natural.map(Quantity::trail).orElse(List.of());
+        return Stream.of(light(outside), natural).flatMap(Optional::stream).toList();
     }
 
-    private Optional<Quantity> light() {
+    private Optional<Quantity> light(List<Step> outside) {
         Measure told = setup.care().lightHours();
         if (told.isKnown()) {
-            return Optional.of(light(new Lit("care", told), List.of()));
+            return Optional.of(light(new Lit("care", told), outside));
         }
-        return longest().map(lit -> light(lit, List.of(Step.of("light-of-longest", lit.name()))));
+        return longest().map(lit -> light(lit, Stream.concat(Stream.of(Step.of("light-of-longest", lit.name())), outside.stream()).toList()));
     }
 
-    private Quantity light(Lit lit, List<Step> steps) {
-        List<Step> trail = new ArrayList<>(steps);
-        natural().ifPresent(outside -> trail.addAll(outside.trail()));
+    private static Quantity light(Lit lit, List<Step> trail) {
         return new Quantity(Topic.LIGHT_HOURS, Place.ANYWHERE, lit.hours.value(), lit.hours.standardUncertainty(),
                 new Origin(Method.STATED, lit.source, ""), trail);
     }

@@ -1,6 +1,7 @@
 package org.loamlight.physics;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -144,11 +145,24 @@ class DayLengthTest {
         TimeZone before = TimeZone.getDefault();
         try {
             TimeZone.setDefault(TimeZone.getTimeZone("Pacific/Kiritimati"));
-            assertEquals(expected, DayLength.on(-17.5, 179.9, on));
+            assertEquals(expected, new DayLength.Day(-17.5, 179.9, on).search());
         } finally {
             TimeZone.setDefault(before);
         }
         assertEquals(expected.hours(), DayLength.on(-17.5, -179.9, on).hours(), 0.05);
+    }
+
+    /** Seeded. */
+    @Test
+    void a_day_asked_for_before_has_the_same_light_as_one_that_is_searched() {
+        Random random = new Random(3);
+        for (int i = 0; i < 300; i++) {
+            DayLength.Day day = new DayLength.Day(random.nextInt(181) - 90, random.nextInt(361) - 180,
+                    LocalDate.of(2026, 1, 1).plusDays(random.nextInt(365)));
+            DayLength first = DayLength.on(day.latitudeDegrees(), day.longitudeDegrees(), day.date());
+            assertEquals(day.search(), first, day::toString);
+            assertSame(first, DayLength.on(day.latitudeDegrees(), day.longitudeDegrees(), day.date()), day::toString);
+        }
     }
 
     @ParameterizedTest
