@@ -53,11 +53,7 @@ public record LineSource(Point middle, double arcLengthMetres, Run run) implemen
         }
         double fromAxis = StrictMath.hypot(below, acrossRun(middle) - acrossRun(place));
         double effective = StrictMath.max(NEAREST_METRES, fromAxis);
-        double foot = alongRun(place) - start();
-        double seen = 0;
-        for (Stretch arc : visible(place, boxes)) {
-            seen += aspect(arc, foot, effective);
-        }
+        double seen = seen(place, boxes, effective);
         return below / fromAxis * seen / (2 * StrictMath.PI * StrictMath.PI * arcLengthMetres * effective);
     }
 
@@ -67,9 +63,23 @@ public record LineSource(Point middle, double arcLengthMetres, Run run) implemen
         return LightField.tubeFactor(distance, arcLengthMetres) / distance / arcLengthMetres;
     }
 
+    /** Twice the aspect factor of all of the arc that is seen from a place (rad); 0 or above. */
+    private double seen(Point place, Collection<Box> boxes, double distance) {
+        double foot = alongRun(place) - start();
+        List<Stretch> shadows = shadows(place, boxes);
+        if (shadows.isEmpty()) {
+            return aspect(0, arcLengthMetres, foot, distance);
+        }
+        double seen = 0;
+        for (Stretch arc : Stretches.merged(shadows, arcLengthMetres).open()) {
+            seen += aspect(arc.from(), arc.to(), foot, distance);
+        }
+        return seen;
+    }
+
     /** Twice the aspect factor of a piece of the arc for a place whose foot is there on the arc (rad); 0 or above. */
-    private static double aspect(Stretch arc, double foot, double distance) {
-        double sum = angularTerm((arc.to() - foot) / distance) - angularTerm((arc.from() - foot) / distance);
+    private static double aspect(double from, double to, double foot, double distance) {
+        double sum = angularTerm((to - foot) / distance) - angularTerm((from - foot) / distance);
         return StrictMath.max(0, sum);
     }
 
@@ -78,8 +88,8 @@ public record LineSource(Point middle, double arcLengthMetres, Run run) implemen
         return StrictMath.atan(tangent) + tangent / (1 + tangent * tangent);
     }
 
-    /** The pieces of the arc seen from a place, from 0 to the arc length; empty if none is. */
-    private List<Stretch> visible(Point place, Collection<Box> boxes) {
+    /** The pieces of the arc that boxes hide from a place, from 0 to the arc length; empty if all of it is seen. */
+    private List<Stretch> shadows(Point place, Collection<Box> boxes) {
         List<Stretch> shadows = new ArrayList<>();
         for (Box box : boxes) {
             if (isClear(place, box)) {
@@ -91,7 +101,7 @@ public record LineSource(Point middle, double arcLengthMetres, Run run) implemen
                 addShadow(shadows, rise, run == Run.LENGTH ? box.insideX() : box.insideY(), alongRun(place));
             }
         }
-        return shadows.isEmpty() ? List.of(new Stretch(0, arcLengthMetres)) : Stretches.merged(shadows, arcLengthMetres).open();
+        return shadows;
     }
 
     /** Whether a box lies beside all of the triangle of place and tube: told at once of most boxes. */

@@ -1,5 +1,6 @@
 package org.loamlight.physics;
 
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 
 /**
@@ -18,7 +19,12 @@ public record UvField(List<UvLamp> lamps, List<Box> boxes) {
 
     /** The index at a place, on a surface that faces up; 0 or above. */
     public double index(Point place) {
-        return Argument.finite("index", lamps.stream().mapToDouble(lamp -> lamp.index(place, boxes)).sum());
+        // Asked for hundreds of places: no stream for each of them, but the sum a stream makes, which carries what rounding loses.
+        DoubleSummaryStatistics all = new DoubleSummaryStatistics();
+        for (UvLamp lamp : lamps) {
+            all.accept(lamp.index(place, boxes));
+        }
+        return Argument.finite("index", all.getSum());
     }
 
     /** The index along a straight line between two places that are apart. */

@@ -53,24 +53,25 @@ public final class UvProfile {
     public LitLine above(double trace) {
         Argument.notNegative("trace", trace);
         double length = from.distanceTo(to);
-        List<Stretch> lit = litSteps(trace).stream().map(piece -> new Stretch(length * piece.from(), length * piece.to())).toList();
-        return new LitLine(Stretches.merged(lit, length), length);
+        return new LitLine(Stretches.merged(lit(trace, length), length), length);
     }
 
-    private List<Stretch> litSteps(double trace) {
+    private List<Stretch> lit(double trace, double length) {
         List<Stretch> lit = new ArrayList<>();
+        double begins = 0;
         for (int step = 0; step < STEPS; step++) {
-            double begin = (double) step / STEPS;
-            double end = (step + 1.0) / STEPS;
+            double before = (double) step / STEPS;
+            double after = (step + 1.0) / STEPS;
             boolean litBefore = samples[step] > trace;
             boolean litAfter = samples[step + 1] > trace;
-            if (litBefore && litAfter) {
-                lit.add(new Stretch(begin, end));
-            } else if (litBefore) {
-                lit.add(new Stretch(begin, border(trace, begin, end)));
-            } else if (litAfter) {
-                lit.add(new Stretch(border(trace, end, begin), end));
+            if (!litBefore && litAfter) {
+                begins = border(trace, after, before);
+            } else if (litBefore && !litAfter) {
+                lit.add(new Stretch(length * begins, length * border(trace, before, after)));
             }
+        }
+        if (samples[STEPS] > trace) {
+            lit.add(new Stretch(length * begins, length));
         }
         return lit;
     }
