@@ -44,7 +44,7 @@ public final class Derivation {
         List<Quantity> climate = new Climate(setup, wanted, read).quantities();
         return Stream.of(new Sizes(setup, wanted).quantities(), plain.care(), plain.food(), plain.masses(), plain.gaps(), plain.clearances(), plain.ages(on), new Cover(setup, layout).quantities(), read,
                 new Disagreements(setup).quantities(),
-                new UvAtRest(setup, wanted).quantities(), new Ultraviolet(setup, layout, wanted).quantities(),
+                new Ultraviolet(setup, layout, wanted).quantities(),
                 climate, new Moisture(setup, layout, climate).quantities(),
                 new Loads(setup).quantities(), new Plan(setup).quantities(), new Resting(setup).quantities(),
                 new Heaters(setup).quantities(), new HeatUnderUv(setup).quantities(), new Feeding(setup, read).quantities(), new DayAndNight(setup, on).quantities(), new NightDrop(read, wanted).quantities(),

@@ -14,12 +14,13 @@ import org.loamlight.quantity.Topic;
 import org.loamlight.setup.Furnishing;
 import org.loamlight.setup.Setup;
 
-/** The field of ultraviolet in the enclosure: on the furnishings and along the axis. */
+/** The field of ultraviolet in the enclosure: at the resting places, on the furnishings and along the axis. */
 final class Ultraviolet {
     private final Setup setup;
     private final Layout lengthwise;
     private final UvLamps lamps;
     private final SolidPieces solid;
+    private final UvAtRest rest;
     private final UvLine line;
     private final UvShade shade;
 
@@ -28,11 +29,16 @@ final class Ultraviolet {
         this.lengthwise = Layout.of(setup, Axis.LENGTH);
         this.lamps = new UvLamps(setup);
         this.solid = new SolidPieces(setup);
-        this.line = new UvLine(setup, layout, lamps);
+        this.rest = new UvAtRest(setup, lamps, solid, wanted);
+        this.line = new UvLine(setup, layout, lamps, solid);
         this.shade = new UvShade(setup, layout, line, wanted);
     }
 
     List<Quantity> quantities() {
+        return Stream.concat(rest.quantities().stream(), field().stream()).toList();
+    }
+
+    private List<Quantity> field() {
         if (lamps.all().isEmpty() && !lamps.isBesideUnreadHeater()) {
             return List.of();
         }

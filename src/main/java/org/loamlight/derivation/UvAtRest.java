@@ -36,12 +36,12 @@ final class UvAtRest {
     private final SolidPieces solid;
     private final Wanted wanted;
 
-    UvAtRest(Setup setup, Wanted wanted) {
+    UvAtRest(Setup setup, UvLamps lamps, SolidPieces solid, Wanted wanted) {
         this.setup = setup;
         this.wanted = wanted;
-        this.lamps = new UvLamps(setup);
+        this.lamps = lamps;
         this.rest = new RestingPlaces(setup);
-        this.solid = new SolidPieces(setup);
+        this.solid = solid;
     }
 
     List<Quantity> quantities() {

@@ -28,18 +28,25 @@ final class UvLamps {
     private final Setup setup;
     private final Layout lengthwise;
     private final RestingPlaces rest;
+    private final List<Lamp> all;
+    /** Of each of {@link #all} in its order. */
+    private final List<Optional<LampOutput>> outputs;
     private final List<HungLamp> hung;
+    private final List<Lamp> leftOut;
 
     UvLamps(Setup setup) {
         this.setup = setup;
         this.lengthwise = Layout.of(setup, Axis.LENGTH);
         this.rest = new RestingPlaces(setup);
-        this.hung = all().stream().map(this::hang).flatMap(Optional::stream).toList();
+        this.all = setup.lamps().stream().filter(lamp -> lamp.givesUv() == Stated.YES).toList();
+        this.outputs = all.stream().map(this::outputOf).toList();
+        this.hung = all.stream().map(this::hang).flatMap(Optional::stream).toList();
+        this.leftOut = all.stream().filter(lamp -> hung(lamp).isEmpty() && !isDark(lamp)).toList();
     }
 
     /** Every lamp that gives UV for certain. */
     List<Lamp> all() {
-        return setup.lamps().stream().filter(lamp -> lamp.givesUv() == Stated.YES).toList();
+        return all;
     }
 
     /** Whether a mercury vapour lamp stands among the heaters, which gives ultraviolet as well and of which no index is asked. */
@@ -50,12 +57,12 @@ final class UvLamps {
     /** Whether every lamp is told, none of unknown kind, and each that gives UV stands in {@link #hung()} or sends none through. */
     boolean areAllHung() {
         return setup.told().answer("lamps").isPresent() && setup.lamps().stream().noneMatch(lamp -> lamp.givesUv() == Stated.UNKNOWN)
-                && leftOut().isEmpty() && !isBesideUnreadHeater();
+                && leftOut.isEmpty() && !isBesideUnreadHeater();
     }
 
     /** Those that may add light from who knows where: neither in {@link #hung()} nor known to send none through. */
     List<Lamp> leftOut() {
-        return all().stream().filter(lamp -> hung.stream().noneMatch(one -> one.lamp().equals(lamp)) && !isDark(lamp)).toList();
+        return leftOut;
     }
 
     private boolean isDark(Lamp lamp) {
@@ -83,8 +90,12 @@ final class UvLamps {
                 .map(output -> new HungLamp(lamp, output, along.get(), across(lamp.place()), above));
     }
 
-    /** Empty without a usable reading, and for a tube of unknown lit length. */
+    /** How strong one of {@link #all()} is; empty without a usable reading, and for a tube of unknown lit length. */
     Optional<LampOutput> output(Lamp lamp) {
+        return outputs.get(all.indexOf(lamp));
+    }
+
+    private Optional<LampOutput> outputOf(Lamp lamp) {
         if (lamp.isBlocked() && lamp.readings().isEmpty()) {
             return Optional.of(LampOutput.NONE);
         }

@@ -36,11 +36,13 @@ final class UvLine {
     private final Setup setup;
     private final Layout layout;
     private final UvLamps lamps;
+    private final SolidPieces solid;
 
-    UvLine(Setup setup, Layout layout, UvLamps lamps) {
+    UvLine(Setup setup, Layout layout, UvLamps lamps, SolidPieces solid) {
         this.setup = setup;
         this.layout = layout;
         this.lamps = lamps;
+        this.solid = solid;
     }
 
     /** The light as it is, and as it is if it is as weak or as strong as its uncertainty allows. */
@@ -92,7 +94,7 @@ final class UvLine {
     UvField field(double across) {
         boolean isDepthKnown = setup.enclosure().depth().isKnown()
                 || lamps.hung().stream().anyMatch(lamp -> lamp.across().isPresent());
-        List<Box> boxes = isDepthKnown ? new SolidPieces(setup).all() : List.of();
+        List<Box> boxes = isDepthKnown ? solid.all() : List.of();
         return new UvField(lamps.hung().stream().map(lamp -> burning(lamp, across)).toList(), boxes);
     }
 

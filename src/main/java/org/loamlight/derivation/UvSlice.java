@@ -25,7 +25,7 @@ public final class UvSlice {
         if (lamps.hung().isEmpty() || !lamps.areAllHung()) {
             return Optional.empty();
         }
-        UvLine line = new UvLine(setup, Layout.of(setup, Axis.LENGTH), lamps);
+        UvLine line = new UvLine(setup, Layout.of(setup, Axis.LENGTH), lamps, new SolidPieces(setup));
         return Optional.of(new UvSlice(line.field(line.across()), line.across(), lamps.hung()));
     }
 
