@@ -24,12 +24,16 @@ final class HeatBudget {
     private final Wanted wanted;
     private final Optional<Shell> shell;
     private final Optional<Powers> powers;
+    private final Optional<HeatLoss> loss;
+    private final Optional<Quantity> neededPower;
 
     HeatBudget(Setup setup, Wanted wanted) {
         this.setup = setup;
         this.wanted = wanted;
         this.shell = Shell.of(setup);
         this.powers = Powers.of(setup);
+        this.loss = shell.map(walls -> HeatLoss.of(setup, walls, powers));
+        this.neededPower = setup.room().coldest().isKnown() ? neededPower() : Optional.empty();
     }
 
     Optional<Shell> shell() {
@@ -42,11 +46,11 @@ final class HeatBudget {
 
     List<Quantity> quantities() {
         List<Quantity> quantities = new ArrayList<>();
-        shell.ifPresent(walls -> quantities.add(airChanges(walls)));
+        loss.ifPresent(lost -> quantities.add(airChanges(lost)));
         if (setup.room().coldest().isKnown()) {
             powers.flatMap(this::lossByDay).ifPresent(loss -> quantities.add(coldDay(loss)));
             Powers.byNight(setup).flatMap(this::coldNight).ifPresent(quantities::add);
-            neededPower().ifPresent(quantities::add);
+            neededPower.ifPresent(quantities::add);
         }
         if (setup.room().hottest().isKnown()) {
             powers.flatMap(this::lossByDay).ifPresent(loss -> quantities.add(hotDay(loss)));
@@ -56,12 +60,7 @@ final class HeatBudget {
 
     /** What is lost by day; of no account where nothing gives heat. Empty when it is of account and the walls are not told. */
     Optional<HeatLoss> lossByDay(Powers given) {
-        return given.full().value() == 0 ? Optional.of(HeatLoss.UNASKED) : loss();
-    }
-
-    /** Empty when the walls are not told. */
-    Optional<HeatLoss> loss() {
-        return shell.map(walls -> HeatLoss.of(setup, walls, powers));
+        return given.full().value() == 0 ? Optional.of(HeatLoss.UNASKED) : loss;
     }
 
     /** What the loss takes, with the heat by day and one room. */
@@ -81,8 +80,7 @@ final class HeatBudget {
     }
 
     /** Where the walls take most of the heat the readings fix what is lost, but not what share of it goes with the air. */
-    private Quantity airChanges(Shell walls) {
-        HeatLoss loss = HeatLoss.of(setup, walls, powers);
+    private static Quantity airChanges(HeatLoss loss) {
         Uncertain changes = loss.inputs().through(loss::changesPerHour);
         return changes.uncertainty() < changes.value() ? quantity(Topic.AIR_CHANGES, changes, loss.method(), loss.trail())
                 : quantity(Topic.AIR_CHANGES, loss.inputs().uncertain(Of.AIR_CHANGES), Method.MODELLED, List.of(Step.of("air-blurred")));
@@ -91,13 +89,12 @@ final class HeatBudget {
     private Quantity coldDay(HeatLoss loss) {
         HeatInputs in = byDay(loss, Of.COLDEST_ROOM, setup.room().coldest());
         List<Step> trail = trail(loss, in, setup.room().coldest(), powers.orElseThrow().full());
-        neededPower().ifPresent(power -> trail.add(Step.of("needed-power", power.amount(), celsius(wantedByDay().getAsDouble()))));
+        neededPower.ifPresent(power -> trail.add(Step.of("needed-power", power.amount(), celsius(wantedByDay().getAsDouble()))));
         return quantity(Topic.COLD_ROOM_AIR_BY_DAY, in.through(all -> fullOn(all, loss, Of.COLDEST_ROOM)), method(loss), trail);
     }
 
     private Optional<Quantity> coldNight(Uncertain power) {
-        Optional<HeatLoss> loss = power.value() == 0 ? Optional.of(HeatLoss.UNASKED) : loss();
-        return loss.map(lost -> coldNight(lost, power));
+        return (power.value() == 0 ? Optional.of(HeatLoss.UNASKED) : loss).map(lost -> coldNight(lost, power));
     }
 
     private Quantity coldNight(HeatLoss loss, Uncertain power) {
@@ -121,7 +118,7 @@ final class HeatBudget {
 
     /** Empty when no animal asks for a day air, or the walls are not told. 0 where the room itself is warm enough. */
     private Optional<Quantity> neededPower() {
-        return wantedByDay().isEmpty() ? Optional.empty() : loss().map(loss -> neededPower(loss, wantedByDay().getAsDouble()));
+        return wantedByDay().isEmpty() ? Optional.empty() : loss.map(lost -> neededPower(lost, wantedByDay().getAsDouble()));
     }
 
     private Quantity neededPower(HeatLoss loss, double wantedCelsius) {

@@ -49,11 +49,10 @@ final class HeatLoss {
         HeatInputs inputs = HeatInputs.NONE.with(Of.SHELL, shell.wattsPerKelvin()).with(Of.AIR_CHANGES, Uncertain.between(usual[0], usual[1]));
         HeatLoss asUsual = new HeatLoss(inputs, shell.cubicMetres(), Exchange.USUAL, shell.trail())
                 .with(Step.of("air-usual", new Amount(usual[0], Unit.PER_HOUR), new Amount(usual[1], Unit.PER_HOUR)));
-        Optional<Uncertain> air = DayAir.mean(setup);
         boolean heldBack = powers.isEmpty() || powers.get().governed().value() > 0 || powers.get().open().value() == 0;
-        return heldBack || air.isEmpty() || !setup.room().whenRead().isKnown() ? asUsual
-                : asUsual.fitted(inputs.with(Of.OPEN_POWER, powers.get().open()).with(Of.AIR_READ, air.get())
-                        .with(Of.ROOM_READ, Uncertain.of(setup.room().whenRead())), shell);
+        Optional<Uncertain> air = heldBack || !setup.room().whenRead().isKnown() ? Optional.empty() : DayAir.mean(setup);
+        return air.map(mean -> asUsual.fitted(inputs.with(Of.OPEN_POWER, powers.get().open()).with(Of.AIR_READ, mean)
+                .with(Of.ROOM_READ, Uncertain.of(setup.room().whenRead())), shell)).orElse(asUsual);
     }
 
     private HeatLoss with(Step step) {

@@ -24,14 +24,12 @@ final class Outage {
     private final HeatBudget budget;
     private final Measure room;
     private final OptionalDouble minimum;
-    private final Optional<Uncertain> air;
 
     Outage(Setup setup, Wanted wanted, HeatBudget budget) {
         this.setup = setup;
         this.budget = budget;
         this.room = setup.room().coldest();
         this.minimum = wanted.atLeast(Topic.AIR_TEMPERATURE_BY_NIGHT);
-        this.air = DayAir.mean(setup);
     }
 
     /** Empty when the room or what gives, loses or stores heat is not told, or no animal asks for a night air. */
@@ -51,7 +49,7 @@ final class Outage {
 
     /** What thermostats hold is seen from a reading of the air alone. */
     private boolean isStartKnown(Powers powers) {
-        return powers.governed().value() == 0 || air.isPresent();
+        return powers.governed().value() == 0 || DayAir.mean(setup).isPresent();
     }
 
     private Optional<Quantity> stored(HeatLoss loss) {
@@ -60,7 +58,7 @@ final class Outage {
 
     private Quantity hours(HeatLoss loss, HeatStore store) {
         HeatInputs day = store.added(budget.byDay(loss, Of.COLDEST_ROOM, room));
-        HeatInputs in = air.map(mean -> day.with(Of.AIR_READ, mean)).orElse(day);
+        HeatInputs in = DayAir.mean(setup).map(mean -> day.with(Of.AIR_READ, mean)).orElse(day);
         Uncertain hours = in.through(all -> hours(all, loss, store));
         List<Step> trail = List.of(Step.of("in-room", room.amount()), Step.of("starts-at", HeatBudget.celsius(start(in, loss))),
                 Step.of("gets-to", HeatBudget.celsius(minimum.getAsDouble())),
