@@ -129,6 +129,10 @@ public enum Unit {
     }
 
     private BigDecimal scale(BigDecimal value, Unit target) {
+        if (this == target) {
+            // The factors cancel. Most answers come in the unit they are kept in, and dividing is slow.
+            return value.round(DIGITS);
+        }
         return value.multiply(numerator).multiply(target.denominator)
                 .divide(denominator.multiply(target.numerator), DIGITS);
     }

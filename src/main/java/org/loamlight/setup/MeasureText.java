@@ -29,6 +29,11 @@ final class MeasureText {
     private static final Pattern COMPOUND = Pattern.compile("(\\d+)\\s*(" + UNIT + ")\\s*(\\d+(?:\\.\\d+)?)\\s*(" + UNIT + ")");
     private static final Pattern PLUS_MINUS = Pattern.compile("(.+?)\\s*(?:±|\\+/-)\\s*(.+)");
     private static final Pattern RANGE = Pattern.compile("(.+?)\\s*(?:\\bto\\b|–|(?<!\\d[eE])-)\\s*(.+)");
+    private static final Pattern SPACE = Pattern.compile("\\h");
+    private static final Pattern SPACE_BEHIND_DEGREE = Pattern.compile("° +");
+    /** Digits of a number that is read without the patterns; far below {@link #LARGEST_POWER}. */
+    private static final int MOST_PLAIN_DIGITS = 9;
+    private static final Pattern EVERY_WORD = Pattern.compile("^(?i:every)\\s+");
     /** What is never done is done at the longest interval there is. */
     private static final String NEVER = plain(Answer.INTERVAL.most()) + " d";
     private static final Map<String, String> EVERY = Map.of("daily", "1 d", "every day", "1 d", "once a day", "1 d", "twice a day", "0.5 d",
@@ -99,27 +104,85 @@ final class MeasureText {
 
     /** One spelling for what word processors and telephones put in place of plain characters. */
     private static String typed(String text) {
-        return text.replaceAll("\\h", " ").replace('\u2212', '-').replace('\u2019', '\'').replace('\u201D', '"').replace('\u00BA', '°')
-                .replace("\u2103", "°C").replace("\u2109", "°F").replaceAll("° +", "°").strip();
+        if (isTypedPlainly(text)) {
+            return text.strip();
+        }
+        String spaced = SPACE.matcher(text).replaceAll(" ");
+        String plain = spaced.replace('\u2212', '-').replace('\u2019', '\'').replace('\u201D', '"').replace('\u00BA', '°')
+                .replace("\u2103", "°C").replace("\u2109", "°F");
+        return SPACE_BEHIND_DEGREE.matcher(plain).replaceAll("°").strip();
+    }
+
+    /** Whether there is nothing to replace: only printable ASCII, ± and a degree sign right before its letter. */
+    private static boolean isTypedPlainly(String text) {
+        for (int at = 0; at < text.length(); at++) {
+            char c = text.charAt(at);
+            boolean isPlain = c >= ' ' && c <= '~' || c == '±' || c == '°' && !text.startsWith(" ", at + 1);
+            if (!isPlain) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private Measure whole(String text) throws NoMeasure {
         String plain = answer == Answer.INTERVAL ? interval(text) : text;
+        double one = plainValue(plain);
+        if (!Double.isNaN(one)) {
+            return single(one);
+        }
         Matcher plusMinus = PLUS_MINUS.matcher(plain);
         if (plusMinus.matches()) {
             double value = value(withUnit(plusMinus.group(1), plusMinus.group(2)));
             return measure(value, halfWidth(plusMinus.group(2), value));
         }
         Matcher range = RANGE.matcher(plain);
-        return range.matches() ? range(range.group(1), range.group(2), text) : single(plain);
+        return range.matches() ? range(range.group(1), range.group(2), text) : single(value(plain));
+    }
+
+    /**
+     * The value of a text as nearly all are written, "120 cm" or "24.5 °C", in the unit of the answer. NaN for every other, also for
+     * one that cannot be: that is left to the patterns, which read the same and say what is wrong.
+     */
+    private double plainValue(String text) {
+        int end = endOfNumber(text);
+        if (end == 0 || end > MOST_PLAIN_DIGITS) {
+            return Double.NaN;
+        }
+        Optional<Unit> unit = end == text.length() && answer.unit() == Unit.UV_INDEX ? Optional.of(Unit.UV_INDEX)
+                : unit(text.substring(end));
+        if (unit.isEmpty()) {
+            return Double.NaN;
+        }
+        double value = unit.get().convert(new BigDecimal(text.substring(0, end)), answer.unit());
+        return isInRange(value) ? value : Double.NaN;
+    }
+
+    /** Where the number ends that a text begins with, digits with or without a decimal point between them; 0 when there is none. */
+    private static int endOfNumber(String text) {
+        int whole = endOfDigits(text, 0);
+        boolean hasPoint = whole > 0 && whole < text.length() && text.charAt(whole) == '.';
+        int end = hasPoint ? endOfDigits(text, whole + 1) : whole;
+        return hasPoint && end == whole + 1 ? 0 : end;
+    }
+
+    private static int endOfDigits(String text, int start) {
+        int end = start;
+        while (end < text.length() && text.charAt(end) >= '0' && text.charAt(end) <= '9') {
+            end++;
+        }
+        return end;
     }
 
     private static String interval(String text) {
-        return EVERY.getOrDefault(text.toLowerCase(Locale.ROOT), text.replaceFirst("^(?i:every)\\s+", ""));
+        String often = EVERY.get(text.toLowerCase(Locale.ROOT));
+        if (often != null) {
+            return often;
+        }
+        return EVERY_WORD.matcher(text).replaceFirst("");
     }
 
-    private Measure single(String text) throws NoMeasure {
-        double value = value(text);
+    private Measure single(double value) {
         return measure(value, answer.halfWidthAt(value, instrument));
     }
 
@@ -129,7 +192,7 @@ final class MeasureText {
         if (low > high) {
             throw new NoMeasure(Quoted.of(text) + " runs from high to low", "write the lower value first");
         }
-        return low == high ? single(to) : measure((low + high) / 2, (high - low) / 2);
+        return low == high ? single(high) : measure((low + high) / 2, (high - low) / 2);
     }
 
     private Measure measure(double value, double halfWidth) {
@@ -243,11 +306,15 @@ final class MeasureText {
     }
 
     private double inRange(double value, String text) throws NoMeasure {
-        if (value >= answer.least() && value <= answer.most()) {
+        if (isInRange(value)) {
             return value;
         }
         throw new NoMeasure(Quoted.of(text) + " cannot be",
                 "it must lie between " + plain(answer.least()) + " and " + plain(answer.most()) + " " + answer.unit().symbol());
+    }
+
+    private boolean isInRange(double value) {
+        return value >= answer.least() && value <= answer.most();
     }
 
     private static String plain(double value) {

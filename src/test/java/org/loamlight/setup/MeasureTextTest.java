@@ -113,6 +113,19 @@ class MeasureTextTest {
         }
     }
 
+    /** Zeros at the end of a number change nothing, but one of more than nine digits is not read as nearly all are. */
+    @ParameterizedTest
+    @EnumSource(Answer.class)
+    void the_short_way_of_reading_gives_the_same_to_the_last_digit_as_the_long_one(Answer answer) throws MeasureText.NoMeasure {
+        for (Unit unit : Unit.values()) {
+            for (String spelling : unit.dimension() == answer.unit().dimension() ? unit.spellings() : List.<String>of()) {
+                double inside = answer.unit().convert(answer.least() + 0.37 * (answer.most() - answer.least()), unit);
+                String number = String.format(Locale.ROOT, "%.2f", inside);
+                assertEquals(read(number + "00000000 " + spelling, answer), read(number + " " + spelling, answer), number + " " + spelling);
+            }
+        }
+    }
+
     @ParameterizedTest
     @EnumSource(Answer.class)
     void the_ends_of_what_is_possible_are_possible_and_a_hair_past_them_is_not(Answer answer) throws MeasureText.NoMeasure {
