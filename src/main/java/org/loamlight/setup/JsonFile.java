@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -66,7 +67,7 @@ public final class JsonFile {
     }
 
     private static JsonValue read(SourceText text, Problems problems) throws ProblemsFound {
-        try (JsonParser parser = FACTORY.createParser(text.characters())) {
+        try (JsonParser parser = text.parser(FACTORY)) {
             return new JsonFile(text, parser, problems).document();
         } catch (IOException e) {
             throw new IllegalStateException("A text in memory is read without a fault", e);
@@ -79,7 +80,7 @@ public final class JsonFile {
             if (parser.nextToken() == null) {
                 throw broken(problems, text.place(0, ""), "the file is empty", "a setup is one JSON object, { ... }");
             }
-            value = value("");
+            value = value(InText.document(text, offsetOfToken()));
         } catch (JsonProcessingException e) {
             SyntaxSlip slip = SyntaxSlip.of(e, parser, text);
             throw broken(problems, text.place(slip.offset(), ""), "this is not JSON: " + slip.found(),
@@ -103,10 +104,8 @@ public final class JsonFile {
                 "remove what follows the last closing brace");
     }
 
-    private JsonValue value(String path) throws IOException {
-        JsonPlace at = placeOfToken(path);
-        JsonToken token = parser.currentToken();
-        return switch (token) {
+    private JsonValue value(InText at) throws IOException {
+        return switch (parser.currentToken()) {
             case START_OBJECT -> object(at);
             case START_ARRAY -> array(at);
             case VALUE_STRING -> new JsonValue.JsonText(at, parser.getText());
@@ -115,33 +114,32 @@ public final class JsonFile {
         };
     }
 
-    private JsonValue object(JsonPlace at) throws IOException {
+    private JsonValue object(InText at) throws IOException {
         Map<String, JsonValue> members = new LinkedHashMap<>();
-        Map<String, JsonPlace> keys = new LinkedHashMap<>();
+        Map<String, InText> keys = new HashMap<>();
         while (parser.nextToken() != JsonToken.END_OBJECT) {
             String key = parser.currentName();
-            String shown = Quoted.plain(key);
-            JsonPlace keyAt = placeOfToken(at.path().isEmpty() ? shown : at.path() + "." + shown);
+            InText keyAt = at.member(key, offsetOfToken());
             parser.nextToken();
-            members.putIfAbsent(key, value(keyAt.path()));
-            JsonPlace earlier = keys.putIfAbsent(key, keyAt);
+            members.putIfAbsent(key, value(at.member(key, offsetOfToken())));
+            InText earlier = keys.putIfAbsent(key, keyAt);
             if (earlier != null) {
-                problems.add(keyAt, "the key is given twice, first in line " + earlier.line(), "keep one of the two");
+                problems.add(keyAt.place(), "the key is given twice, first in line " + earlier.place().line(), "keep one of the two");
             }
         }
         return new JsonValue.JsonObject(at, members, keys);
     }
 
-    private JsonValue array(JsonPlace at) throws IOException {
+    private JsonValue array(InText at) throws IOException {
         List<JsonValue> elements = new ArrayList<>();
         while (parser.nextToken() != JsonToken.END_ARRAY) {
-            elements.add(value(at.path() + "[" + elements.size() + "]"));
+            elements.add(value(at.element(elements.size(), offsetOfToken())));
         }
         return new JsonValue.JsonArray(at, elements);
     }
 
-    private JsonPlace placeOfToken(String path) {
-        return text.place(parser.currentTokenLocation().getCharOffset(), path);
+    private int offsetOfToken() {
+        return (int) parser.currentTokenLocation().getCharOffset();
     }
 
     private static ProblemsFound broken(Problems problems, JsonPlace at, String found, String allowed) {

@@ -5,11 +5,16 @@ package org.loamlight.setup;
  *
  * @param sheet the sheet of a workbook, whose rows and columns the two numbers then are; empty for a text file
  */
-public record JsonPlace(int line, int column, String path, String sheet) {
+public record JsonPlace(int line, int column, String path, String sheet) implements Located {
     private static final int LETTERS = 26;
 
     public JsonPlace(int line, int column, String path) {
         this(line, column, path, "");
+    }
+
+    @Override
+    public JsonPlace place() {
+        return this;
     }
 
     /** As it stands in a sentence: "line 4", or "Lamps!C4" for a cell. */

@@ -5,7 +5,12 @@ import java.util.Map;
 
 /** A JSON value that knows where it stands, so that every complaint about it can say so. */
 public sealed interface JsonValue {
-    JsonPlace at();
+    Located where();
+
+    /** The place itself; worked out anew each time for a value that was read from a file. */
+    default JsonPlace at() {
+        return where().place();
+    }
 
     /** The value as a person would quote it in a message, shortened. */
     String quoted();
@@ -14,14 +19,15 @@ public sealed interface JsonValue {
      * @param members in document order; keys are unique
      * @param keys    where each key stands; empty for an object that was not read from a file
      */
-    record JsonObject(JsonPlace at, Map<String, JsonValue> members, Map<String, JsonPlace> keys) implements JsonValue {
-        public JsonObject(JsonPlace at, Map<String, JsonValue> members) {
-            this(at, members, Map.of());
+    record JsonObject(Located where, Map<String, JsonValue> members, Map<String, ? extends Located> keys) implements JsonValue {
+        public JsonObject(Located where, Map<String, JsonValue> members) {
+            this(where, members, Map.of());
         }
 
         /** Where a key stands; the object's own place when it has no such key. */
         JsonPlace keyAt(String key) {
-            return keys.getOrDefault(key, at);
+            Located at = keys.get(key);
+            return at == null ? at() : at.place();
         }
 
         @Override
@@ -30,7 +36,7 @@ public sealed interface JsonValue {
         }
     }
 
-    record JsonArray(JsonPlace at, List<JsonValue> elements) implements JsonValue {
+    record JsonArray(Located where, List<JsonValue> elements) implements JsonValue {
         public JsonArray {
             elements = List.copyOf(elements);
         }
@@ -41,7 +47,7 @@ public sealed interface JsonValue {
         }
     }
 
-    record JsonText(JsonPlace at, String text) implements JsonValue {
+    record JsonText(Located where, String text) implements JsonValue {
         @Override
         public String quoted() {
             return Quoted.of(text);
@@ -49,7 +55,7 @@ public sealed interface JsonValue {
     }
 
     /** @param literal the number exactly as written */
-    record JsonNumber(JsonPlace at, String literal) implements JsonValue {
+    record JsonNumber(Located where, String literal) implements JsonValue {
         @Override
         public String quoted() {
             return "the number " + Quoted.plain(literal);
@@ -57,7 +63,7 @@ public sealed interface JsonValue {
     }
 
     /** {@code true}, {@code false} or {@code null}. */
-    record JsonWord(JsonPlace at, String word) implements JsonValue {
+    record JsonWord(Located where, String word) implements JsonValue {
         @Override
         public String quoted() {
             return word;

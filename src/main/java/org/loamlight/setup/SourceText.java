@@ -1,5 +1,8 @@
 package org.loamlight.setup;
 
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonParser;
+import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.CharBuffer;
 import java.nio.charset.CharsetDecoder;
@@ -13,16 +16,25 @@ import java.util.stream.IntStream;
 final class SourceText {
     private static final char BYTE_ORDER_MARK = '\uFEFF';
 
-    private final String text;
-    private final int[] lineStarts;
+    private final char[] characters;
+    private final CharSequence text;
+    /** Made when the first place is asked for, which for a file without a problem is never. */
+    private int[] lineStarts;
 
-    SourceText(String text) {
-        this.text = text;
-        this.lineStarts = lineStarts();
+    /** @param length of the characters that belong to the text */
+    private SourceText(char[] characters, int length) {
+        this.characters = characters;
+        this.text = CharBuffer.wrap(characters, 0, length);
     }
 
-    /** A plain loop: it goes over every character of every file before anything is compiled. */
-    private int[] lineStarts() {
+    private synchronized int[] lineStarts() {
+        if (lineStarts == null) {
+            lineStarts = startsOfLines();
+        }
+        return lineStarts;
+    }
+
+    private int[] startsOfLines() {
         int[] starts = new int[16];
         int lines = 1;
         for (int offset = 1; offset <= text.length(); offset++) {
@@ -63,7 +75,7 @@ final class SourceText {
         ByteBuffer in = ByteBuffer.wrap(bytes);
         CharBuffer out = CharBuffer.allocate(bytes.length);
         boolean bad = decoder.decode(in, out, true).isError();
-        SourceText decoded = new SourceText(withoutMark(out.flip().toString()));
+        SourceText decoded = withoutMark(out.array(), out.position());
         if (bad) {
             throw new NotText(decoded.place(decoded.length(), ""), "the byte 0x" + hex(in.get()) + " is no UTF-8 text here");
         }
@@ -80,16 +92,17 @@ final class SourceText {
         return first + second == 0xFE + 0xFF && Math.min(first, second) == 0xFE || first == 0 || second == 0;
     }
 
-    private static String withoutMark(String text) {
-        return !text.isEmpty() && text.charAt(0) == BYTE_ORDER_MARK ? text.substring(1) : text;
+    private static SourceText withoutMark(char[] characters, int length) {
+        return length > 0 && characters[0] == BYTE_ORDER_MARK ? new SourceText(Arrays.copyOfRange(characters, 1, length), length - 1)
+                : new SourceText(characters, length);
     }
 
     private static String hex(byte value) {
         return Integer.toHexString(Byte.toUnsignedInt(value)).toUpperCase(Locale.ROOT);
     }
 
-    char[] characters() {
-        return text.toCharArray();
+    JsonParser parser(JsonFactory factory) throws IOException {
+        return factory.createParser(characters, 0, text.length());
     }
 
     int length() {
@@ -102,7 +115,7 @@ final class SourceText {
         while (end < text.length() && isOfWord(text.charAt(end))) {
             end++;
         }
-        return text.substring(offset, Math.min(text.length(), Math.max(end, offset + 1)));
+        return text.subSequence(offset, Math.min(text.length(), Math.max(end, offset + 1))).toString();
     }
 
     /** Where the word or number begins that ends right before an offset; the offset itself when none does. */
@@ -136,8 +149,9 @@ final class SourceText {
     /** Line and column, both from 1, of the character at an offset; an offset past the end is taken as the end. */
     JsonPlace place(long offset, String path) {
         int at = (int) Math.max(0, Math.min(offset, text.length()));
-        int found = Arrays.binarySearch(lineStarts, at);
+        int[] starts = lineStarts();
+        int found = Arrays.binarySearch(starts, at);
         int line = found >= 0 ? found : -found - 2;
-        return new JsonPlace(line + 1, text.codePointCount(lineStarts[line], at) + 1, path);
+        return new JsonPlace(line + 1, Character.codePointCount(text, starts[line], at) + 1, path);
     }
 }
