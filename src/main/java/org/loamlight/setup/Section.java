@@ -31,7 +31,8 @@ public final class Section {
     private final Problems problems;
     private final Map<String, String> told;
     private final String path;
-    private final Set<String> asked = new LinkedHashSet<>();
+    /** Every key a question was about, as often as it was. */
+    private final List<String> asked = new ArrayList<>();
     private int answers;
 
     /**
@@ -51,7 +52,7 @@ public final class Section {
             return new Section(document, problems, told, "");
         }
         problems.add(value, "the document is " + value.quoted(), "it must be one JSON object, { ... }");
-        return new Section(new JsonValue.JsonObject(value.at(), Map.of()), new Problems(""), told, "");
+        return new Section(new JsonValue.JsonObject(value.where(), Map.of()), new Problems(""), told, "");
     }
 
     /** The member as it stands; empty when it is absent. "not looked" is returned as it is. */
@@ -61,12 +62,14 @@ public final class Section {
     }
 
     private Optional<JsonValue> answer(String key) {
-        Optional<JsonValue> value = member(key).filter(found -> !isNotLooked(found));
-        if (value.isPresent()) {
-            told.put(pathOf(key), written(value.get()));
-            answers++;
+        asked.add(key);
+        JsonValue value = object.members().get(key);
+        if (value == null || isNotLooked(value)) {
+            return Optional.empty();
         }
-        return value;
+        told.put(pathOf(key), written(value));
+        answers++;
+        return Optional.of(value);
     }
 
     /** Takes an answer back: an object that answers nothing is none. */
@@ -327,7 +330,7 @@ public final class Section {
     }
 
     private <T> T emptyRead(Function<Section, T> reader) {
-        return reader.apply(new Section(new JsonValue.JsonObject(object.at(), Map.of()), new Problems(""), new HashMap<>(), ""));
+        return reader.apply(new Section(new JsonValue.JsonObject(object.where(), Map.of()), new Problems(""), new HashMap<>(), ""));
     }
 
     private Optional<Section> nested(JsonValue value, String nestedPath) {
@@ -390,10 +393,11 @@ public final class Section {
 
     /** Reports every member that no question asked for, at its key. Call it last. */
     public void reportUnasked() {
+        Set<String> known = new LinkedHashSet<>(asked);
         for (String key : object.members().keySet()) {
-            if (!asked.contains(key)) {
+            if (!known.contains(key)) {
                 problems.add(object.keyAt(key), "the key " + Quoted.of(key) + " is not known",
-                        Words.hint(key, asked) + "known here are " + String.join(", ", asked));
+                        Words.hint(key, known) + "known here are " + String.join(", ", known));
             }
         }
     }

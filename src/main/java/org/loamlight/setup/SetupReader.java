@@ -111,7 +111,7 @@ public final class SetupReader {
     }
 
     private String species(Section animal) {
-        String id = animal.requiredText("species", "known are " + species.all());
+        String id = animal.isAnswered("species") ? animal.text("species") : animal.requiredText("species", "known are " + species.all());
         if (!id.isEmpty() && !species.has(id)) {
             animal.problem("species", "the species " + Quoted.of(id) + " is not known", species.hint(id));
         }

@@ -2,8 +2,10 @@ package org.loamlight.setup;
 
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
@@ -11,6 +13,19 @@ import java.util.stream.StreamSupport;
 /** Turns enum constants into the words of the setup format and back; hyphens and spaces are the same, capitals and small letters too. */
 public final class Words {
     private static final String UNKNOWN = "UNKNOWN";
+
+    /** What is meant by a word as the format spells it, and by the name of the constant. Made once for each type, of which there are few. */
+    private static final ClassValue<Map<String, Enum<?>>> MEANT = new ClassValue<>() {
+        @Override
+        protected Map<String, Enum<?>> computeValue(Class<?> type) {
+            Map<String, Enum<?>> meant = new HashMap<>();
+            Arrays.stream(type.getEnumConstants()).map(constant -> (Enum<?>) constant).filter(constant -> !constant.name().equals(UNKNOWN)).forEach(constant -> {
+                meant.put(of(constant), constant);
+                meant.put(constant.name(), constant);
+            });
+            return Map.copyOf(meant);
+        }
+    };
 
     private Words() {
     }
@@ -22,13 +37,13 @@ public final class Words {
 
     /** The constant for a word; empty when there is none. UNKNOWN is never a word: leave out the member or say "not looked". */
     public static <E extends Enum<E>> Optional<E> find(String word, Class<E> type) {
-        String name = word.strip().toUpperCase(Locale.ROOT).replace(' ', '_').replace('-', '_');
-        for (E constant : type.getEnumConstants()) {
-            if (constant.name().equals(name) && !name.equals(UNKNOWN)) {
-                return Optional.of(constant);
-            }
-        }
-        return Optional.empty();
+        Map<String, Enum<?>> meant = MEANT.get(type);
+        Enum<?> found = meant.get(word);
+        return Optional.ofNullable(type.cast(found != null ? found : meant.get(name(word))));
+    }
+
+    private static String name(String word) {
+        return word.strip().toUpperCase(Locale.ROOT).replace(' ', '_').replace('-', '_');
     }
 
     /** All words of a type, as a list for a message: "yes, no". */
