@@ -50,7 +50,7 @@ public final class RuleBase {
      * @throws AuditFailure when they are absent
      */
     public static Unchecked loadUnchecked() {
-        KieBase base = KieBaseBuilder.createKieBaseFromModel(models().map(TopicIndex::added).toList());
+        KieBase base = KieBaseBuilder.createKieBaseFromModel(models().map(EnumIndex::added).toList());
         return new Unchecked(base, ruleNames(base));
     }
 
