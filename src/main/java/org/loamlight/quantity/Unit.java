@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 
 /**
@@ -66,6 +67,9 @@ public enum Unit {
     private final String symbol;
     private final String ucum;
     private final List<String> spellings;
+
+    /** Decimal factors into the units asked for so far: to multiply by one gives the same digits as to divide, and sooner. */
+    private final Map<Unit, Optional<BigDecimal>> factors = new ConcurrentHashMap<>();
 
     Unit(Dimension dimension, String factor, String symbol, String ucum, String... spellings) {
         String[] parts = factor.split("/");
@@ -129,12 +133,25 @@ public enum Unit {
     }
 
     private BigDecimal scale(BigDecimal value, Unit target) {
-        if (this == target) {
-            // The factors cancel. Most answers come in the unit they are kept in, and dividing is slow.
-            return value.round(DIGITS);
+        Optional<BigDecimal> factor = factors.get(target);
+        if (factor == null) {
+            factor = factor(target);
+            factors.put(target, factor);
         }
+        return factor.isPresent() ? value.multiply(factor.get(), DIGITS) : divided(value, target);
+    }
+
+    /** As {@link #scale}, by the factor as it is written. */
+    BigDecimal divided(BigDecimal value, Unit target) {
         return value.multiply(numerator).multiply(target.denominator)
                 .divide(denominator.multiply(target.numerator), DIGITS);
+    }
+
+    /** Empty where the factor is no decimal number, as that of Fahrenheit is not and those of inches and litres are. */
+    private Optional<BigDecimal> factor(Unit target) {
+        BigDecimal factor = divided(BigDecimal.ONE, target);
+        boolean isDecimal = factor.multiply(denominator).multiply(target.numerator).compareTo(numerator.multiply(target.denominator)) == 0;
+        return isDecimal ? Optional.of(factor) : Optional.empty();
     }
 
     private void requireSame(Unit target) {

@@ -10,6 +10,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Random;
 import java.util.stream.Stream;
 import javax.measure.IncommensurableException;
 import org.junit.jupiter.api.Test;
@@ -133,6 +134,20 @@ class UnitTest {
                     assertThrows(IllegalArgumentException.class, () -> from.convertDifference(1, to));
                 }
             }
+        }
+    }
+
+    /** Seeded; to the last bit. */
+    @ParameterizedTest(name = "{0} to {1}")
+    @MethodSource("pairs")
+    void a_factor_kept_ready_gives_the_same_double_as_the_division(Unit from, Unit to) {
+        Random random = new Random(11);
+        for (int i = 0; i < 500; i++) {
+            double value = (random.nextDouble() - 0.5) * Math.pow(10, random.nextInt(20) - 8);
+            double expected = from == to ? value : from.divided(BigDecimal.valueOf(value), to).doubleValue();
+            assertEquals(expected, from.convertDifference(value, to), () -> value + " " + from);
+            double rounded = Math.rint(value * 100) / 100;
+            assertEquals(from == to ? rounded : from.divided(BigDecimal.valueOf(rounded), to).doubleValue(), from.convertDifference(rounded, to), () -> rounded + " " + from);
         }
     }
 
