@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
 import org.loamlight.physics.HeightBand;
 import org.loamlight.physics.LightField;
 import org.loamlight.physics.Point;
@@ -61,7 +62,9 @@ record LampHeights(HungLamp own, Point place, double added) {
     private Optional<Stretch> band(double low, double high) {
         Point above = new Point(own.along().value(), own.across().orElse(Metres.ZERO).value(), own.above().value());
         UvLamp lamp = new UvLamp(own.source(above), own.output().strength(), 1);
-        return HeightBand.between(height -> added + lamp.atHeight(place.z() + height).index(place, List.of()), HEIGHTS, low, high);
+        DoubleUnaryOperator index = height -> added + lamp.atHeight(place.z() + height).index(place, List.of());
+        boolean isStraightBelow = place.x() == above.x() && place.y() == above.y();
+        return isStraightBelow ? HeightBand.falling(index, HEIGHTS, low, high) : HeightBand.between(index, HEIGHTS, low, high);
     }
 
     /** An index that is uncertain by n times as much as a height makes the height uncertain by one n-th. */

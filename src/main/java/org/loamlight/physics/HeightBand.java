@@ -33,12 +33,16 @@ public final class HeightBand {
      * @throws IllegalArgumentException if {@code low} or {@code high} is out of its range, with the value
      */
     public static Optional<Stretch> between(DoubleUnaryOperator indexAtHeight, Stretch heights, double low, double high) {
+        return falling(indexAtHeight, new Stretch(turn(indexAtHeight, heights), heights.to()), low, high);
+    }
+
+    /** As {@link #between} for an index that only falls, as it does straight below a lamp: the falling part need not be looked for. */
+    public static Optional<Stretch> falling(DoubleUnaryOperator indexAtHeight, Stretch heights, double low, double high) {
         Argument.notNegative("low", low);
         if (!(high >= low && Double.isFinite(high))) {
             throw Argument.refused("high", high, "it must be a finite number, not below the lowest index wanted, " + low);
         }
-        double turn = turn(indexAtHeight, heights);
-        double lower = lowest(turn, heights.to(), height -> indexAtHeight.applyAsDouble(height) <= high);
+        double lower = lowest(heights.from(), heights.to(), height -> indexAtHeight.applyAsDouble(height) <= high);
         double upper = highest(lower, heights.to(), height -> indexAtHeight.applyAsDouble(height) >= low);
         double middle = indexAtHeight.applyAsDouble((lower + upper) / 2);
         return Conformance.within(middle, low, high) ? Optional.of(new Stretch(lower, upper)) : Optional.empty();

@@ -66,6 +66,24 @@ class HeightBandTest {
         assertTrue(found > 100, "found " + found);
     }
 
+    /** Seeded; bulbs and tubes, to the last bit. */
+    @Test
+    void straight_below_a_lamp_the_whole_band_is_the_falling_part() {
+        Random random = new Random(31);
+        int found = 0;
+        for (int i = 0; i < 200; i++) {
+            LineSource tube = SceneOfBoxes.tube(random);
+            UvLamp lamp = new UvLamp(i % 2 == 0 ? tube : new PointSource(tube.middle()), 1 + random.nextDouble(), 1);
+            Point place = lamp.source().middle().atHeight(0);
+            DoubleUnaryOperator index = height -> lamp.atHeight(height).index(place, List.of());
+            double low = 2 * random.nextDouble();
+            Optional<Stretch> band = HeightBand.falling(index, HEIGHTS, low, 2 * low);
+            found += band.isPresent() ? 1 : 0;
+            assertEquals(HeightBand.between(index, HEIGHTS, low, 2 * low), band);
+        }
+        assertTrue(found > 100, "found " + found);
+    }
+
     private static void assertBand(DoubleUnaryOperator index, Stretch band, double low, double high) {
         for (double share = 0; share <= 1; share += 0.125) {
             double there = index.applyAsDouble(band.from() + share * band.width());
