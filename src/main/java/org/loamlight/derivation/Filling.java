@@ -22,16 +22,18 @@ final class Filling {
     private static final double LITRES_PER_CUBIC_METRE = 1000;
 
     private final Enclosure enclosure;
-    private final Optional<Substrate> substrate;
+    private final Optional<Portion> volume;
+    private final Optional<Portion> mass;
 
     Filling(Setup setup) {
         this.enclosure = setup.enclosure();
-        this.substrate = setup.substrate();
+        this.volume = setup.substrate().map(Substrate::depth).filter(depth -> sizes(depth).allMatch(Measure::isKnown)).map(this::volume);
+        this.mass = volume.flatMap(litres -> setup.substrate().filter(one -> one.kind().isKnown()).map(one -> mass(litres, one)));
     }
 
     /** Litres, as if it were as deep everywhere as where it is deepest: the most there can be. Empty when a size is not told. */
     Optional<Portion> volume() {
-        return substrate.map(Substrate::depth).filter(depth -> sizes(depth).allMatch(Measure::isKnown)).map(this::volume);
+        return volume;
     }
 
     private Portion volume(Measure depth) {
@@ -47,17 +49,17 @@ final class Filling {
 
     /** Litres to buy, loose; empty when the volume is not known. */
     Optional<Portion> toBuy() {
-        return volume().map(volume -> {
-            double litres = Bulk.litresToBuy(volume.value() / LITRES_PER_CUBIC_METRE);
-            double settling = Conformance.fromHalfWidth(SETTLING_HALF_WIDTH * volume.value());
-            return new Portion(new Uncertain(litres, (1 + Bulk.SETTLING) * volume.uncertainty()).and(settling),
-                    with(volume.trail(), Step.of("settling", Moisture.percentAmount(Bulk.SETTLING))));
+        return volume.map(layer -> {
+            double litres = Bulk.litresToBuy(layer.value() / LITRES_PER_CUBIC_METRE);
+            double settling = Conformance.fromHalfWidth(SETTLING_HALF_WIDTH * layer.value());
+            return new Portion(new Uncertain(litres, (1 + Bulk.SETTLING) * layer.uncertainty()).and(settling),
+                    with(layer.trail(), Step.of("settling", Moisture.percentAmount(Bulk.SETTLING))));
         });
     }
 
     /** Kilograms, as moist as it is told to be; empty when volume or kind are not known. */
     Optional<Portion> mass() {
-        return volume().flatMap(volume -> substrate.filter(one -> one.kind().isKnown()).map(one -> mass(volume, one)));
+        return mass;
     }
 
     private static Portion mass(Portion volume, Substrate substrate) {

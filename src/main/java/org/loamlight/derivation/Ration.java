@@ -43,10 +43,12 @@ record Ration(Measure meal, Measure every, Measure body, double kilojoulesPerGra
      * enters (5.1.2), the temperatures by moving them.
      */
     double uncertainty() {
-        double models = Conformance.fromHalfWidth((range().high() - range().low()) / 2);
-        double answers = intake() * Conformance.combine(relative(meal), relative(every), Energetics.MASS_EXPONENT * relative(body));
-        double byDay = Math.abs(with(warmth.warmerByDay()).intake() - intake());
-        double byNight = Math.abs(with(warmth.warmerByNight()).intake() - intake());
+        Range range = range();
+        double intake = middle(range);
+        double models = Conformance.fromHalfWidth((range.high() - range.low()) / 2);
+        double answers = intake * Conformance.combine(relative(meal), relative(every), Energetics.MASS_EXPONENT * relative(body));
+        double byDay = Math.abs(with(warmth.warmerByDay()).intake() - intake);
+        double byNight = Math.abs(with(warmth.warmerByNight()).intake() - intake);
         return Conformance.combine(models, answers, byDay, byNight);
     }
 
