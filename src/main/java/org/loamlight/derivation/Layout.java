@@ -1,9 +1,9 @@
 package org.loamlight.derivation;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.loamlight.physics.Conformance;
 import org.loamlight.physics.Stretch;
@@ -190,7 +190,13 @@ final class Layout {
     }
 
     private List<Integer> thirds(Stretch stretch) {
-        return IntStream.rangeClosed(0, LAST).filter(third -> Stretches.reaches(stretch, third, length.value())).boxed().toList();
+        List<Integer> thirds = new ArrayList<>();
+        for (int third = 0; third <= LAST; third++) {
+            if (Stretches.reaches(stretch, third, length.value())) {
+                thirds.add(third);
+            }
+        }
+        return thirds;
     }
 
     /**

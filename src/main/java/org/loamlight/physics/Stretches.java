@@ -37,11 +37,13 @@ public final class Stretches {
      */
     public static Stretches merged(Collection<Stretch> pieces, double length) {
         double hair = HAIR * Argument.positive("length", length);
-        List<Stretch> sorted = pieces.stream()
-                .filter(piece -> overlap(piece, 0, length) > hair)
-                .map(piece -> clipped(piece, length))
-                .sorted(Comparator.comparingDouble(Stretch::from))
-                .toList();
+        List<Stretch> sorted = new ArrayList<>(pieces.size());
+        for (Stretch piece : pieces) {
+            if (overlap(piece, 0, length) > hair) {
+                sorted.add(clipped(piece, length));
+            }
+        }
+        sorted.sort(Comparator.comparingDouble(Stretch::from));
         return new Stretches(joined(sorted, hair), length);
     }
 
