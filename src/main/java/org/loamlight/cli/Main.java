@@ -1,6 +1,7 @@
 package org.loamlight.cli;
 
 import java.io.FileDescriptor;
+import java.io.FileInputStream;
 import java.io.FileOutputStream;
 import java.io.PrintStream;
 import java.io.PrintWriter;
@@ -30,7 +31,7 @@ public final class Main {
     }
 
     public static void main(String[] arguments) {
-        System.exit(start(new Surroundings(utf8(FileDescriptor.out), utf8(FileDescriptor.err), Clock.systemDefaultZone()), arguments));
+        System.exit(start(new Surroundings(new FileInputStream(FileDescriptor.in), utf8(FileDescriptor.out), utf8(FileDescriptor.err), Clock.systemDefaultZone()), arguments));
     }
 
     /** Runs one command line of a process of its own, which has to load everything first: on both of two cores. */

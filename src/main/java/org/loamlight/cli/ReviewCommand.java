@@ -24,6 +24,7 @@ import org.loamlight.criterion.Waivers;
 import org.loamlight.evaluation.RuleBase;
 import org.loamlight.report.ReviewText;
 import org.loamlight.review.Basis;
+import org.loamlight.review.InputPaths;
 import org.loamlight.review.Judging;
 import org.loamlight.review.Review;
 import org.loamlight.review.Since;
@@ -48,7 +49,7 @@ final class ReviewCommand implements Callable<Integer> {
     private final Surroundings surroundings;
     private final Supplier<RuleBase.Unchecked> rules;
 
-    @Parameters(paramLabel = "PATH", arity = "1..*", description = "Folders, zips, JSON Lines (.jsonl), setup files (JSON) and filled-in forms (xlsx).")
+    @Parameters(paramLabel = "PATH", arity = "1..*", description = "Folders, zips, JSON Lines (.jsonl), setup files (JSON) and filled-in forms (xlsx); \"-\" reads JSON Lines from standard input.")
     private List<String> paths;
 
     @Option(names = {"-o", "--output"}, paramLabel = "FILE.xlsx", description = "Write the workbook of the review.")
@@ -120,7 +121,11 @@ final class ReviewCommand implements Callable<Integer> {
         List<Path> inputs = new ArrayList<>();
         for (String path : paths) {
             Path input = InputFile.path(path);
-            if (Files.notExists(input)) {
+            boolean isStandardInput = input.equals(InputPaths.STANDARD_INPUT);
+            if (isStandardInput && inputs.contains(input)) {
+                throw new Complaint("-: standard input can be read once only; name it once, or write ./- for a file of that name");
+            }
+            if (!isStandardInput && Files.notExists(input)) {
                 throw new Complaint(path + ": there is no such file or folder; check the name");
             }
             inputs.add(input);
@@ -162,7 +167,7 @@ final class ReviewCommand implements Callable<Integer> {
 
     private static void requireApart(List<Path> outputs, List<Path> inputs, Optional<Path> against) throws Complaint {
         Map<String, String> read = new HashMap<>();
-        Stream.concat(inputs.stream(), against.stream()).forEach(input -> read.put(input.toString(), "an input"));
+        Stream.concat(inputs.stream().filter(input -> !input.equals(InputPaths.STANDARD_INPUT)), against.stream()).forEach(input -> read.put(input.toString(), "an input"));
         OutputFiles.requireApart(outputs, read);
     }
 
@@ -218,7 +223,8 @@ final class ReviewCommand implements Callable<Integer> {
         Progress progress = Progress.of(surroundings);
         ByteArrayOutputStream key = new ByteArrayOutputStream();
         try {
-            review.run(inputs, targets.all, workers == null ? Runtime.getRuntime().availableProcessors() : workers, new Review.Listener() {
+            InputPaths from = new InputPaths(inputs, targets.all, surroundings.in());
+            review.run(from, workers == null ? Runtime.getRuntime().availableProcessors() : workers, new Review.Listener() {
                 @Override
                 public void result(String line) {
                     if (TO_STDOUT.equals(linesFile)) {

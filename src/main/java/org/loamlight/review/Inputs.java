@@ -24,6 +24,7 @@ public final class Inputs {
     private static final int DEEPEST = 40;
 
     private final Set<Path> left;
+    private final InputStream standardInput;
     private final Taker taker;
     private int passedOver;
 
@@ -34,9 +35,10 @@ public final class Inputs {
         void take(Incoming incoming) throws IOException;
     }
 
-    /** @param left files to leave out: what this program writes or compares with */
-    public Inputs(Set<Path> left, Taker taker) {
-        this.left = left.stream().map(Inputs::whole).collect(Collectors.toSet());
+    /** @param from what is left out, and what standard input is; its paths are read one by one with {@link #read} */
+    public Inputs(InputPaths from, Taker taker) {
+        this.left = from.left().stream().map(Inputs::whole).collect(Collectors.toSet());
+        this.standardInput = from.standardInput();
         this.taker = taker;
     }
 
@@ -52,7 +54,9 @@ public final class Inputs {
      */
     public int read(Path path) throws IOException {
         passedOver = 0;
-        if (Files.isDirectory(path)) {
+        if (path.equals(InputPaths.STANDARD_INPUT)) {
+            standardInput();
+        } else if (Files.isDirectory(path)) {
             folder(path, 0);
         } else {
             file(path, Kind.of(path, true));
@@ -111,6 +115,16 @@ public final class Inputs {
             passedOver++;
         } else {
             file(path, Kind.of(path, false));
+        }
+    }
+
+    /** It is left open: whoever opened it closes it. */
+    private void standardInput() throws IOException {
+        String name = InputPaths.shown(InputPaths.STANDARD_INPUT);
+        try {
+            new Reading(name, taker).lines(standardInput);
+        } catch (NotRead e) {
+            taker.take(Incoming.unreadable(name, 0, e.getMessage()));
         }
     }
 

@@ -9,7 +9,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Consumer;
 
 /** A review while it runs, and what it came to. Results go to a file line by line; only what is counted is kept in memory. */
@@ -46,15 +45,14 @@ public final class Review {
     /**
      * Judges everything that lies there. The results are the same, and in the same order, whatever the number of workers.
      *
-     * @param left     files to leave out
      * @param listener told of each line when it was written
      * @throws IOException when results cannot be written
      */
-    public void run(List<Path> paths, Set<Path> left, int workers, Listener listener) throws IOException {
+    public void run(InputPaths from, int workers, Listener listener) throws IOException {
         try (Workers threads = new Workers(workers, new Judge(with, earlier), outcome -> take(outcome, listener))) {
-            for (Path path : paths) {
+            for (Path path : from.paths()) {
                 int before = totals.rows().size();
-                int passedOver = new Inputs(left, threads::judge).read(path);
+                int passedOver = new Inputs(from, threads::judge).read(path);
                 threads.finish();
                 note(path, totals.rows().size() - before, passedOver, notes::add);
             }
@@ -74,8 +72,10 @@ public final class Review {
     }
 
     private void note(Path path, int found, int passedOver, Consumer<String> to) {
-        String shown = with.anonymous() ? "A folder" : path.toString();
-        if (found == 0) {
+        String shown = with.anonymous() ? "A folder" : InputPaths.shown(path);
+        if (found == 0 && path.equals(InputPaths.STANDARD_INPUT)) {
+            to.accept("standard input: no description came in; send JSON Lines, one setup in each line.");
+        } else if (found == 0) {
             to.accept(shown + ": no description lies there (.json, .jsonl, .xlsx or .zip).");
         }
         if (passedOver > 0) {

@@ -48,12 +48,17 @@ final class Workers implements Closeable {
     }
 
     void judge(Incoming incoming) throws IOException {
-        while (!waiting.isEmpty() && (waiting.size() >= most || bytesWaiting + incoming.bytes().length > MOST_BYTES_WAITING)) {
+        while (!waiting.isEmpty() && (waiting.size() >= most || bytesWaiting + incoming.bytes().length > MOST_BYTES_WAITING || isNextDone())) {
             handOn();
         }
         int next = ++number;
         waiting.add(new Waiting(threads.submit(() -> judge.judge(next, incoming)), incoming.bytes().length));
         bytesWaiting += incoming.bytes().length;
+    }
+
+    /** What is done is handed on as soon as more comes in, and not only when too much waits: standard input may come slowly. */
+    private boolean isNextDone() {
+        return waiting.element().outcome().isDone();
     }
 
     /** Waits for everything that came in. */

@@ -52,9 +52,18 @@ class ReviewCommandTest {
     }
 
     private static Run run(Clock clock, String... arguments) {
+        return run(clock, new byte[0], arguments);
+    }
+
+    private static Run piped(byte[] in, String... arguments) {
+        return run(CLOCK, in, arguments);
+    }
+
+    private static Run run(Clock clock, byte[] in, String... arguments) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
-        int code = Main.run(new Surroundings(new PrintStream(out, true, StandardCharsets.UTF_8), new PrintStream(err, true, StandardCharsets.UTF_8), clock), arguments);
+        int code = Main.run(new Surroundings(new ByteArrayInputStream(in), new PrintStream(out, true, StandardCharsets.UTF_8), new PrintStream(err, true, StandardCharsets.UTF_8),
+                clock), arguments);
         return new Run(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }
 
@@ -189,6 +198,61 @@ class ReviewCommandTest {
     }
 
     /** A mark in a line that was written shows whether the setup was judged again: what is judged again has none. */
+    @Test
+    void standard_input_gives_what_a_file_of_the_same_lines_gives() throws IOException {
+        Path lines = generated(12);
+        String file = run("review", lines.toString(), "--jsonl", "-", "--workers", "3").out;
+        Run piped = piped(Files.readAllBytes(lines), "review", "-", "--jsonl", "-", "--workers", "3");
+        assertEquals(file.replace(JSON.writeValueAsString(lines.toString()), "\"standard input\""), piped.out);
+        assertTrue(piped.out.lines().skip(6).findFirst().orElseThrow().contains("\"file\":\"standard input\",\"line\":7,"), piped.out);
+        assertEquals(16, piped(Files.readAllBytes(lines), "review", club().toString(), "-", "--jsonl", "-").out.lines().count());
+    }
+
+    @Test
+    void standard_input_is_taken_up_again_where_a_killed_run_ended() throws IOException {
+        byte[] lines = Files.readAllBytes(generated(12));
+        piped(lines, "review", "-", "--jsonl", at("whole.jsonl"));
+        String whole = Files.readString(folder.resolve("whole.jsonl"));
+        int fifth = whole.indexOf("\"number\":5");
+        Files.writeString(folder.resolve("again.jsonl.part"), whole.substring(0, fifth + 40).replace("\"title\":\"", "\"title\":\"taken over "));
+        piped(lines, "review", "-", "--jsonl", at("again.jsonl"), "--resume");
+        String again = Files.readString(folder.resolve("again.jsonl"));
+        assertEquals(whole, again.replace("\"title\":\"taken over ", "\"title\":\""));
+        assertEquals(4, again.lines().filter(line -> line.contains("taken over ")).count());
+    }
+
+    @Test
+    void whatever_comes_in_on_standard_input_is_told_with_its_line_and_the_rest_is_judged() throws IOException {
+        ByteArrayOutputStream in = new ByteArrayOutputStream();
+        in.writeBytes((oneLine("club-corn-snake") + "\n\n").getBytes(StandardCharsets.UTF_8));
+        in.writeBytes(new byte[] {'{', '"', 'a', (byte) 0xC3, '(', '"', '\n'});
+        in.writeBytes(("{\"title\": \"" + "x".repeat(6_000_000) + "\"}\n").getBytes(StandardCharsets.UTF_8));
+        in.writeBytes(new byte[] {1, 2, 0, (byte) 0xFF, '\n'});
+        in.writeBytes((oneLine("two-king-snakes") + "\n").getBytes(StandardCharsets.UTF_8));
+        in.writeBytes(oneLine("foster-corn-snake").substring(0, 900).getBytes(StandardCharsets.UTF_8));
+        Run run = piped(in.toByteArray(), "review", "-", "--jsonl", "-");
+        assertEquals(ExitCode.USAGE, run.code, run.err);
+        List<String> told = new ArrayList<>();
+        for (String line : run.out.lines().toList()) {
+            JsonNode result = JSON.readTree(line);
+            told.add(result.get("line") + " " + (result.has("problems") ? result.get("problems").get(0).asText() : "judged"));
+        }
+        assertEquals(List.of("1 judged", "3 standard input:3:4: the byte 0xC3 is no UTF-8 text here; name a JSON file, saved as UTF-8 text.",
+                "4 standard input:4:1: the file is too large to be a setup; at most 5000000 bytes are read; name another file.",
+                "5 standard input:5:4: the byte 0xFF is no UTF-8 text here; name a JSON file, saved as UTF-8 text.", "6 judged",
+                "7 standard input:7:901: this is not JSON: the text ends too early; close the { of line 1 with }; the reading stopped here."), told);
+    }
+
+    @Test
+    void standard_input_without_a_setup_or_named_twice_is_complained_about() throws IOException {
+        assertComplaint(run("review", "-"), "standard input: no description came in; send JSON Lines, one setup in each line.");
+        assertComplaint(piped("\n \r\n".getBytes(StandardCharsets.UTF_8), "review", "-", "--anonymous"), "standard input: no description came in");
+        assertComplaint(run("review", "-", club().toString(), "-"), "standard input can be read once only");
+        assertEquals(ExitCode.USAGE, piped("{}\n".getBytes(StandardCharsets.UTF_16), "review", "-").code);
+        assertTrue(piped("{}\n".getBytes(StandardCharsets.UTF_16), "review", "-").out.contains("standard input: the file is UTF-16"));
+        assertTrue(run("help", "review").out.replaceAll("\\s+", " ").contains("\"-\" reads JSON Lines from standard input"));
+    }
+
     @Test
     void what_a_killed_run_did_is_taken_over_and_the_rest_is_done() throws IOException {
         String setups = generated(10).toString();

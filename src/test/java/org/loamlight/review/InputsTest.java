@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.SequenceInputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -25,8 +27,12 @@ class InputsTest {
 
     private List<String> read(Path path) throws IOException {
         List<String> found = new ArrayList<>();
-        new Inputs(Set.of(folder.resolve("left.json")), incoming -> found.add(shown(incoming))).read(path);
+        new Inputs(from(Set.of(folder.resolve("left.json")), ""), incoming -> found.add(shown(incoming))).read(path);
         return found;
+    }
+
+    private static InputPaths from(Set<Path> left, String standardInput) {
+        return new InputPaths(List.of(), left, new ByteArrayInputStream(standardInput.getBytes(StandardCharsets.UTF_8)));
     }
 
     private String shown(Incoming incoming) {
@@ -54,7 +60,7 @@ class InputsTest {
         Files.writeString(folder.resolve("inner").resolve("c.json"), "{}");
         Files.writeString(folder.resolve("inner").resolve(".git").resolve("d.json"), "{}");
         assertEquals(List.of("/Z.JSON", "/a.xlsx", "/b.json", "/inner/c.json"), read(folder));
-        assertEquals(2, new Inputs(Set.of(), incoming -> {
+        assertEquals(2, new Inputs(from(Set.of(), ""), incoming -> {
         }).read(folder));
     }
 
@@ -118,7 +124,57 @@ class InputsTest {
         Path lines = folder.resolve("long.jsonl");
         Files.writeString(lines, "{}\n" + " ".repeat(JsonFile.MOST_BYTES + 10) + "{}\n{}\n");
         List<Integer> lengths = new ArrayList<>();
-        new Inputs(Set.of(), incoming -> lengths.add(incoming.bytes().length)).read(lines);
+        new Inputs(from(Set.of(), ""), incoming -> lengths.add(incoming.bytes().length)).read(lines);
         assertEquals(List.of(2, JsonFile.MOST_BYTES + 1, 2), lengths);
+    }
+
+    /** Gives one line each time it is read, as a slow program at the other end of a pipe does. */
+    private static final class OneByOne extends InputStream {
+        private final List<String> given = new ArrayList<>();
+        private final List<String> taken;
+        private final int lines;
+
+        OneByOne(int lines, List<String> taken) {
+            this.lines = lines;
+            this.taken = taken;
+        }
+
+        @Override
+        public int read() {
+            throw new AssertionError("bytes are read in blocks");
+        }
+
+        @Override
+        public int read(byte[] into, int at, int most) {
+            assertEquals(given, taken, "a line waits for the next");
+            if (given.size() == lines) {
+                return -1;
+            }
+            given.add("standard input, line " + (given.size() + 1));
+            byte[] line = "{}\n".getBytes(StandardCharsets.UTF_8);
+            System.arraycopy(line, 0, into, at, line.length);
+            return line.length;
+        }
+    }
+
+    @Test
+    void standard_input_is_handed_on_line_by_line_as_it_comes() throws IOException {
+        List<String> taken = new ArrayList<>();
+        InputPaths from = new InputPaths(List.of(InputPaths.STANDARD_INPUT), Set.of(), new OneByOne(30, taken));
+        assertEquals(0, new Inputs(from, incoming -> taken.add(incoming.name())).read(InputPaths.STANDARD_INPUT));
+        assertEquals(30, taken.size());
+    }
+
+    @Test
+    void standard_input_that_breaks_off_is_told_behind_what_came() throws IOException {
+        InputStream broken = new SequenceInputStream(new ByteArrayInputStream("{}\n".getBytes(StandardCharsets.UTF_8)), new InputStream() {
+            @Override
+            public int read() throws IOException {
+                throw new IOException("gone");
+            }
+        });
+        List<String> found = new ArrayList<>();
+        new Inputs(new InputPaths(List.of(), Set.of(), broken), incoming -> found.add(shown(incoming))).read(InputPaths.STANDARD_INPUT);
+        assertEquals(List.of("standard input, line 1", "standard input - the file cannot be read to its end"), found);
     }
 }
