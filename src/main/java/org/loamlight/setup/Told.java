@@ -10,6 +10,8 @@ import java.util.TreeMap;
  * @param answers path of every member that was given and is not "not looked", with its answer as written
  */
 public record Told(Map<String, String> answers) {
+    private static final String PART = "[]";
+
     public Told {
         answers = Map.copyOf(answers);
     }
@@ -35,8 +37,8 @@ public record Told(Map<String, String> answers) {
 
     /** The pattern with the subject's name in its brackets: "heaters[basking lamp].guard". */
     public static String resolved(String pattern, Subject subject) {
-        String prefix = subject.kind().section() + "[]";
-        return pattern.startsWith(prefix)
-                ? subject.kind().section() + "[" + subject.name() + "]" + pattern.substring(prefix.length()) : pattern;
+        String section = subject.kind().section();
+        return pattern.startsWith(section) && pattern.startsWith(PART, section.length())
+                ? section + "[" + subject.name() + "]" + pattern.substring(section.length() + PART.length()) : pattern;
     }
 }
