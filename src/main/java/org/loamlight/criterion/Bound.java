@@ -9,6 +9,10 @@ import org.loamlight.quantity.Unit;
 public sealed interface Bound {
 
     record Constant(BigDecimal value, Unit unit) implements Bound {
+        /** The value in another unit of the same dimension. */
+        public double in(Unit other) {
+            return unit.convert(value, other);
+        }
     }
 
     /**

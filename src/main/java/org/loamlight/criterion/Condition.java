@@ -97,12 +97,17 @@ public enum Condition {
         return test.test(species, species);
     }
 
-    /** Whether the condition is met, or may be, for a subject and one species kept there. */
-    public boolean mayHold(Species species, Subject subject, Setup setup) {
-        return test.test(species, thing(subject, setup));
+    /**
+     * Whether the condition is met, or may be, for a subject and one species kept there.
+     *
+     * @param thing what {@link #thing} gives for the subject
+     */
+    public boolean mayHold(Species species, Object thing) {
+        return test.test(species, thing);
     }
 
-    private static Object thing(Subject subject, Setup setup) {
+    /** What conditions about things look at for a subject: the thing itself; the setup for the enclosure. */
+    public static Object thing(Subject subject, Setup setup) {
         return switch (subject.kind()) {
             case HEATER -> setup.heaters().stream().filter(one -> one.subject().equals(subject)).findFirst().orElseThrow();
             case LAMP -> setup.lamps().stream().filter(one -> one.subject().equals(subject)).findFirst().orElseThrow();

@@ -28,6 +28,11 @@ public record Limit(String criterion, Topic topic, Zone zone, Where where, Optio
         return zone == Zone.ITEM ? Place.at(subject.key()) : Place.of(zone);
     }
 
+    /** A lower end (in the topic's unit) that does not rise above the cap. */
+    double capped(double low) {
+        return cap.map(most -> Math.min(low, most.in(topic.unit()))).orElse(low);
+    }
+
     /** The same limit of another criterion. */
     Limit of(String other) {
         return new Limit(other, topic, zone, where, atLeast, atMost, scope, increment, cap, grade, citation, chosen, why);

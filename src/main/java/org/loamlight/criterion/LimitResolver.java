@@ -7,7 +7,6 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.function.Predicate;
-import java.util.stream.Stream;
 import org.loamlight.setup.Animal;
 import org.loamlight.setup.Lamp;
 import org.loamlight.setup.Measure;
@@ -19,11 +18,15 @@ import org.loamlight.setup.Told;
 /** Turns the limits of a profile into numbers for the animals of a setup. */
 public final class LimitResolver {
     private final Setup setup;
-    private final Knowledge knowledge;
+    private final List<Kept> kept;
 
     public LimitResolver(Setup setup, Knowledge knowledge) {
         this.setup = setup;
-        this.knowledge = knowledge;
+        this.kept = setup.animals().stream().map(animal -> new Kept(animal, knowledge.profile(animal.species()).limits())).toList();
+    }
+
+    /** An animal and the limits of its species. */
+    private record Kept(Animal animal, Limits limits) {
     }
 
     /**
@@ -41,34 +44,43 @@ public final class LimitResolver {
     public Resolution resolve(Criterion criterion, Subject subject, Predicate<Limit> which) {
         List<ResolvedLimit> limits = new ArrayList<>();
         Set<String> missing = new TreeSet<>();
-        for (Animal animal : setup.animals()) {
-            if (subject.kind() != SubjectKind.ANIMAL || subject.name().equals(animal.name())) {
-                Profile profile = knowledge.profile(animal.species());
-                profile.limits().stream().filter(limit -> limit.criterion().equals(criterion.id()) && which.test(limit))
-                        .filter(limit -> !limit.scope().excludes(animal, setup)).forEach(limit -> add(new Case(criterion, subject, animal, limit), limits, missing));
+        for (Kept one : kept) {
+            if (subject.kind() != SubjectKind.ANIMAL || subject.name().equals(one.animal.name())) {
+                for (PreparedLimit prepared : one.limits.of(criterion.id())) {
+                    if (which.test(prepared.limit()) && !prepared.limit().scope().excludes(one.animal, setup)) {
+                        add(new Case(criterion, subject, one.animal, prepared), limits, missing);
+                    }
+                }
             }
         }
-        return new Resolution(limits, missing);
+        return limits.isEmpty() && missing.isEmpty() ? Resolution.NONE : new Resolution(limits, missing);
     }
 
-    private record Case(Criterion criterion, Subject subject, Animal animal, Limit limit) {
+    private record Case(Criterion criterion, Subject subject, Animal animal, PreparedLimit prepared) {
+        Limit limit() {
+            return prepared.limit();
+        }
     }
 
     private void add(Case one, List<ResolvedLimit> limits, Set<String> missing) {
         Set<String> open = open(one);
         if (open.isEmpty()) {
-            limits.add(inNumbers(one));
+            limits.add(resolved(one, one.prepared.isConstant() ? one.prepared.constant() : inNumbers(one)));
         } else {
             missing.addAll(open);
         }
     }
 
     private Set<String> open(Case one) {
+        Set<String> ofScope = one.limit().scope().open(one.animal, setup);
+        if (ofScope.isEmpty() && one.prepared.measures().isEmpty()) {
+            return Set.of();
+        }
         Set<String> open = new TreeSet<>();
-        for (String question : one.limit.scope().open(one.animal, setup)) {
+        for (String question : ofScope) {
             open.add(Told.resolved(question, one.animal.subject()));
         }
-        for (BodyMeasure of : factors(one.limit)) {
+        for (BodyMeasure of : one.prepared.measures()) {
             if (!measure(of, one).isKnown()) {
                 open.add(Told.resolved(of.question(), of.isOfAnimal() ? one.animal.subject() : one.subject));
             }
@@ -76,40 +88,36 @@ public final class LimitResolver {
         return open;
     }
 
-    private static List<BodyMeasure> factors(Limit limit) {
-        return Stream.of(limit.atLeast().stream(), limit.atMost().stream(), limit.increment().amounts()).flatMap(bounds -> bounds)
-                .filter(Bound.Factor.class::isInstance).map(bound -> ((Bound.Factor) bound).of()).distinct().toList();
+    private static ResolvedLimit resolved(Case one, PreparedLimit.Ends ends) {
+        Limit limit = one.limit();
+        return new ResolvedLimit(one.criterion.id(), one.subject, limit.topic(), limit.placeFor(one.subject), limit.where(), ends.low(), ends.high(),
+                ends.uncertainty(), one.criterion.decision(), limit.grade().orElse(one.criterion.grade()), limit.citation(), one.animal.name());
     }
 
-    private ResolvedLimit inNumbers(Case one) {
-        Limit limit = one.limit;
+    private PreparedLimit.Ends inNumbers(Case one) {
+        Limit limit = one.limit();
         double uncapped = limit.atLeast().map(bound -> value(bound, one)).orElse(Double.NEGATIVE_INFINITY);
-        double low = capped(uncapped, limit);
+        double low = limit.capped(uncapped);
         double high = limit.atMost().map(bound -> value(bound, one)).orElse(Double.POSITIVE_INFINITY);
         double ofLow = low < uncapped ? 0 : limit.atLeast().map(bound -> uncertainty(bound, one)).orElse(0.0);
         double uncertainty = Math.max(ofLow, limit.atMost().map(bound -> uncertainty(bound, one)).orElse(0.0));
-        return new ResolvedLimit(one.criterion.id(), one.subject, limit.topic(), limit.placeFor(one.subject), limit.where(), low, high, uncertainty,
-                one.criterion.decision(), limit.grade().orElse(one.criterion.grade()), limit.citation(), one.animal.name());
-    }
-
-    private static double capped(double low, Limit limit) {
-        return limit.cap().map(cap -> Math.min(low, cap.unit().convert(cap.value(), limit.topic().unit()))).orElse(low);
+        return new PreparedLimit.Ends(low, high, uncertainty);
     }
 
     /** With what further animals add, in the topic's unit. */
     private double value(Bound bound, Case one) {
-        BigDecimal raised = BigDecimal.valueOf(converted(bound, gain(one.limit), one));
-        return one.limit.increment().amountsFor(setup.animals().size()).map(amount -> BigDecimal.valueOf(converted(amount, BigDecimal.ONE, one)))
+        BigDecimal raised = BigDecimal.valueOf(converted(bound, gain(one.limit()), one));
+        return one.limit().increment().amountsFor(setup.animals().size()).map(amount -> BigDecimal.valueOf(converted(amount, BigDecimal.ONE, one)))
                 .reduce(raised, BigDecimal::add).doubleValue();
     }
 
     private double converted(Bound bound, BigDecimal gain, Case one) {
         if (bound instanceof Bound.Constant constant) {
-            return constant.unit().convert(constant.value().multiply(gain), one.limit.topic().unit());
+            return constant.unit().convert(constant.value().multiply(gain), one.limit().topic().unit());
         }
         Bound.Factor factor = (Bound.Factor) bound;
         BigDecimal product = factor.times(BigDecimal.valueOf(measure(factor.of(), one).value())).multiply(gain);
-        return factor.unit().convert(product, one.limit.topic().unit());
+        return factor.unit().convert(product, one.limit().topic().unit());
     }
 
     private BigDecimal gain(Limit limit) {
@@ -118,14 +126,14 @@ public final class LimitResolver {
 
     /** The measure is one and the same in the limit and in what is added, so that its errors add up. */
     private double uncertainty(Bound bound, Case one) {
-        double own = uncertaintyOf(bound, one) * gain(one.limit).doubleValue();
-        return own + one.limit.increment().amountsFor(setup.animals().size()).mapToDouble(amount -> uncertaintyOf(amount, one)).sum();
+        double own = uncertaintyOf(bound, one) * gain(one.limit()).doubleValue();
+        return own + one.limit().increment().amountsFor(setup.animals().size()).mapToDouble(amount -> uncertaintyOf(amount, one)).sum();
     }
 
     private double uncertaintyOf(Bound bound, Case one) {
         if (bound instanceof Bound.Factor factor) {
             Measure of = measure(factor.of(), one);
-            return factor.unit().convertDifference(of.standardUncertainty() * factor.slope(of.value()), one.limit.topic().unit());
+            return factor.unit().convertDifference(of.standardUncertainty() * factor.slope(of.value()), one.limit().topic().unit());
         }
         return 0;
     }

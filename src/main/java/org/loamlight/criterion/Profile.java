@@ -14,8 +14,12 @@ import java.util.stream.Stream;
  * @param limits   chosen and not chosen, those for every reptile included where the species has none of its own for their topic
  * @param notMeant criteria that do not hold for it
  */
-public record Profile(Species species, List<String> also, String note, Map<String, Citation> habits, List<Limit> limits,
+public record Profile(Species species, List<String> also, String note, Map<String, Citation> habits, Limits limits,
         List<NotMeant> notMeant) {
+
+    public Profile(Species species, List<String> also, String note, Map<String, Citation> habits, List<Limit> limits, List<NotMeant> notMeant) {
+        this(species, also, note, habits, Limits.of(limits), notMeant);
+    }
 
     /** Every name keepers use for the species, the common one first, then the scientific one. */
     public List<String> names() {
@@ -33,16 +37,21 @@ public record Profile(Species species, List<String> also, String note, Map<Strin
 
     /** Published limits of a criterion that are not applied, or other readings of those that are; empty when there are none. */
     public Stream<Limit> notChosen(String criterion) {
-        return limits.stream().filter(limit -> !limit.chosen() && limit.criterion().equals(criterion));
+        return limits.of(criterion).stream().map(PreparedLimit::limit).filter(limit -> !limit.chosen());
     }
 
     /** The limits applied for a criterion; empty when there is none. */
     public Stream<Limit> chosen(String criterion) {
-        return limits.stream().filter(limit -> limit.chosen() && limit.criterion().equals(criterion));
+        return limits.of(criterion).stream().map(PreparedLimit::limit).filter(Limit::chosen);
     }
 
     /** Why a criterion does not hold for the species; empty when it does. */
     public Optional<String> whyNotMeant(String criterion) {
-        return notMeant.stream().filter(one -> one.criterion().equals(criterion)).map(NotMeant::reason).findFirst();
+        for (NotMeant one : notMeant) {
+            if (one.criterion().equals(criterion)) {
+                return Optional.of(one.reason());
+            }
+        }
+        return Optional.empty();
     }
 }

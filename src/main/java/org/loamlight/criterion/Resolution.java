@@ -10,6 +10,9 @@ import java.util.Set;
  * @param missing paths of unanswered questions that decide about a limit; empty when all is known
  */
 public record Resolution(List<ResolvedLimit> limits, Set<String> missing) {
+    /** No limit is meant. */
+    public static final Resolution NONE = new Resolution(List.of(), Set.of());
+
     public Resolution {
         limits = List.copyOf(limits);
         missing = Set.copyOf(missing);

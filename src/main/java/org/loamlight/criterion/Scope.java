@@ -49,8 +49,16 @@ public record Scope(Set<Stage> stages, Set<Sex> sexes, SizeClass size, SizeClass
         return !of.isAny() && length.isKnown() && !of.holds(length);
     }
 
+    /** Whether nothing about an animal decides whether it is meant. */
+    private boolean isForEveryAnimal() {
+        return stages.isEmpty() && sexes.isEmpty() && size.isAny() && shell.isAny() && age.isAny();
+    }
+
     /** The questions about the animal that decide whether it is meant and are not answered. */
     Set<String> open(Animal animal, Setup setup) {
+        if (isForEveryAnimal()) {
+            return Set.of();
+        }
         Set<String> open = new TreeSet<>();
         if (!stages.isEmpty() && animal.stage() == Stage.UNKNOWN) {
             open.add("animals[].stage");

@@ -1,10 +1,11 @@
 package org.loamlight.evaluation;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.loamlight.criterion.Condition;
 import org.loamlight.criterion.Criterion;
 import org.loamlight.criterion.Knowledge;
@@ -28,6 +29,7 @@ final class Pairs {
     private final Setup setup;
     private final Knowledge knowledge;
     private final LimitResolver limits;
+    private final Map<SubjectKind, List<Judged>> judged = new EnumMap<>(SubjectKind.class);
 
     Pairs(Setup setup, Knowledge knowledge) {
         this.setup = setup;
@@ -38,7 +40,7 @@ final class Pairs {
     /**
      * A criterion and one subject.
      *
-     * @param limits    its limits in numbers, and what is missing to state others
+     * @param limits    its limits in numbers, and what is missing to state others; none where it does not apply
      * @param notBecause sentence key or sentence why it does not apply; empty when it does
      * @param untold    whether the section its subjects stand in is not told at all
      */
@@ -56,57 +58,31 @@ final class Pairs {
     List<Listed> all() {
         List<Listed> all = new ArrayList<>();
         for (Criterion criterion : knowledge.criteria().values()) {
-            subjects(criterion.subject()).forEach(subject -> all.add(listed(criterion, subject)));
+            for (Judged subject : judged.computeIfAbsent(criterion.subject(), this::judged)) {
+                all.add(listed(criterion, subject));
+            }
         }
         return all;
     }
 
-    /** Where nobody told whether there is any, one nameless subject stands for all of them. */
-    private List<Subject> subjects(SubjectKind kind) {
-        return isTold(kind) ? setup.subjects(kind) : List.of(new Subject(kind, ""));
+    /**
+     * A subject with what every criterion asks of it.
+     *
+     * @param thing    what conditions about things look at
+     * @param profiles of the species it matters to, each once
+     * @param untold   whether nobody told whether there is any of its kind; then one nameless subject stands for all of them
+     */
+    private record Judged(Subject subject, Object thing, List<Profile> profiles, boolean untold) {
     }
 
-    private boolean isTold(SubjectKind kind) {
-        return kind == SubjectKind.ENCLOSURE || setup.told().answer(kind.section()).isPresent();
+    private List<Judged> judged(SubjectKind kind) {
+        boolean untold = kind != SubjectKind.ENCLOSURE && setup.told().answer(kind.section()).isEmpty();
+        List<Subject> subjects = untold ? List.of(new Subject(kind, "")) : setup.subjects(kind);
+        return subjects.stream().map(subject -> new Judged(subject, thing(subject), profiles(subject), untold)).toList();
     }
 
-    private Listed listed(Criterion criterion, Subject subject) {
-        Resolution resolution = isWithoutLimits(criterion) ? new Resolution(List.of(), Set.of())
-                : limits.resolve(criterion, subject);
-        boolean untold = !isTold(criterion.subject());
-        return new Listed(criterion, subject, resolution, untold ? generalReason(criterion, subject) : reason(criterion, subject, resolution),
-                untold);
-    }
-
-    private static boolean isWithoutLimits(Criterion criterion) {
-        return criterion.quantities().isEmpty() || criterion.informs();
-    }
-
-    private String reason(Criterion criterion, Subject subject, Resolution resolution) {
-        String general = generalReason(criterion, subject);
-        boolean withoutLimit = general.isEmpty() && !isWithoutLimits(criterion) && resolution.isEmpty();
-        return withoutLimit ? NO_LIMIT : general;
-    }
-
-    private String generalReason(Criterion criterion, Subject subject) {
-        if (!criterion.purposes().contains(setup.purpose())) {
-            return BY_PURPOSE;
-        }
-        Optional<String> notMeant = notMeant(criterion, subject);
-        return notMeant.orElseGet(() -> criterion.appliesWhen().stream().filter(condition -> !mayHold(condition, subject)).findFirst()
-                .map(condition -> BY_CONDITION + condition.name().toLowerCase(Locale.ROOT).replace('_', '-')).orElse(""));
-    }
-
-    private Optional<String> notMeant(Criterion criterion, Subject subject) {
-        List<Optional<String>> reasons = profiles(subject).stream().map(profile -> profile.whyNotMeant(criterion.id())).toList();
-        return reasons.stream().allMatch(Optional::isPresent) ? reasons.get(0) : Optional.empty();
-    }
-
-    private boolean mayHold(Condition condition, Subject subject) {
-        if (subject.kind() != SubjectKind.ENCLOSURE && subject.name().isEmpty()) {
-            return profiles(subject).stream().anyMatch(profile -> condition.mayHold(profile.species(), Subject.ENCLOSURE, setup));
-        }
-        return profiles(subject).stream().anyMatch(profile -> condition.mayHold(profile.species(), subject, setup));
+    private Object thing(Subject subject) {
+        return Condition.thing(subject.name().isEmpty() ? Subject.ENCLOSURE : subject, setup);
     }
 
     private List<Profile> profiles(Subject subject) {
@@ -115,9 +91,64 @@ final class Pairs {
                 .map(Animal::species).distinct().map(knowledge::profile).toList();
     }
 
+    private Listed listed(Criterion criterion, Judged judged) {
+        String reason = reason(criterion, judged);
+        if (!reason.isEmpty() || judged.untold || isWithoutLimits(criterion)) {
+            return new Listed(criterion, judged.subject, Resolution.NONE, reason, judged.untold);
+        }
+        Resolution resolution = limits.resolve(criterion, judged.subject);
+        return new Listed(criterion, judged.subject, resolution, resolution.isEmpty() ? NO_LIMIT : "", false);
+    }
+
+    private static boolean isWithoutLimits(Criterion criterion) {
+        return criterion.quantities().isEmpty() || criterion.informs();
+    }
+
+    /** Why it does not apply, its limits aside; empty when it does. */
+    private String reason(Criterion criterion, Judged judged) {
+        if (!criterion.purposes().contains(setup.purpose())) {
+            return BY_PURPOSE;
+        }
+        return notMeant(criterion, judged).orElseGet(() -> unmet(criterion, judged));
+    }
+
+    /** The reason of the first profile, where no profile means it. */
+    private static Optional<String> notMeant(Criterion criterion, Judged judged) {
+        for (Profile profile : judged.profiles) {
+            if (profile.whyNotMeant(criterion.id()).isEmpty()) {
+                return Optional.empty();
+            }
+        }
+        return judged.profiles.get(0).whyNotMeant(criterion.id());
+    }
+
+    private static String unmet(Criterion criterion, Judged judged) {
+        for (Condition condition : criterion.appliesWhen()) {
+            if (!mayHold(condition, judged)) {
+                return BY_CONDITION + condition.name().toLowerCase(Locale.ROOT).replace('_', '-');
+            }
+        }
+        return "";
+    }
+
+    private static boolean mayHold(Condition condition, Judged judged) {
+        for (Profile profile : judged.profiles) {
+            if (condition.mayHold(profile.species(), judged.thing)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** Whether a pair's own questions are answered; the paths that are not. */
     List<String> unanswered(List<String> patterns, Subject subject) {
-        return patterns.stream().filter(pattern -> !setup.told().has(pattern, subject))
-                .map(pattern -> Told.resolved(pattern, subject)).toList();
+        List<String> unanswered = new ArrayList<>();
+        for (String pattern : patterns) {
+            String path = Told.resolved(pattern, subject);
+            if (setup.told().answer(path).isEmpty()) {
+                unanswered.add(path);
+            }
+        }
+        return unanswered;
     }
 }
