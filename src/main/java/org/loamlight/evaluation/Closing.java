@@ -2,11 +2,13 @@ package org.loamlight.evaluation;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashSet;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.BinaryOperator;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -39,20 +41,30 @@ final class Closing {
             .thenComparing(held -> held.limit().animal()).thenComparingDouble(held -> held.limit().low())
             .thenComparingDouble(held -> held.limit().high());
 
+    private static final BinaryOperator<Held> WORST = BinaryOperator.minBy(WORST_FIRST);
+    private static final BinaryOperator<Held> BEST = BinaryOperator.maxBy(WORST_FIRST);
+    private static final Comparator<Pair> PAIR_BY_KEY = Comparator.comparing(Pair::key);
+    private static final String PART = "[]";
+    /** All subjects of a criterion are of one kind, so that their names sort as their keys do. */
+    private static final Comparator<Finding> BY_KEY = Comparator.comparing((Finding one) -> one.criterion().id())
+            .thenComparing(one -> one.subject().name());
+
     private final Pairs pairs;
-    private final Statements statements;
+    private final Map<Pair, Statements.About> stated;
+    private final List<Voided> voided;
+    private final List<Explains> explains;
     private final List<Quantity> quantities;
 
     Closing(Pairs pairs, Statements statements, List<Quantity> quantities) {
         this.pairs = pairs;
+        this.stated = statements.byPair();
+        this.voided = statements.voidedSorted();
+        this.explains = statements.explains();
         this.quantities = quantities;
-        this.statements = statements;
     }
 
     List<Finding> close(List<Pairs.Listed> listed) {
-        List<Finding> closed = listed.stream().map(this::close).toList();
-        return linked(closed).stream()
-                .sorted(Comparator.comparing((Finding one) -> one.criterion().id()).thenComparing(one -> one.subject().key())).toList();
+        return linked(listed.stream().map(this::close).toList()).stream().sorted(BY_KEY).toList();
     }
 
     private Finding close(Pairs.Listed pair) {
@@ -63,18 +75,18 @@ final class Closing {
         if (pair.untold()) {
             return draft.noEvidence(List.of(pair.subject().kind().section()), List.of(), List.of(), List.of());
         }
-        List<Fault> faults = statements.faults(draft.pair()).toList();
-        return faults.isEmpty() ? closeByEvidence(pair, draft) : draft.faulty(faults);
+        Statements.About about = stated.getOrDefault(pair.pair(), Statements.About.NOTHING);
+        return about.faults().isEmpty() ? closeByEvidence(pair, about, draft) : draft.faulty(about.faults());
     }
 
-    private Finding closeByEvidence(Pairs.Listed pair, Draft draft) {
-        List<Held> deciding = pair.criterion().isLimit() ? deciding(statements.held(pair.pair())) : List.of();
-        List<Held> held = all(deciding, draft.pair());
+    private Finding closeByEvidence(Pairs.Listed pair, Statements.About about, Draft draft) {
+        List<Held> deciding = pair.criterion().isLimit() ? deciding(about.held().stream()) : List.of();
+        List<Held> held = all(deciding, about.held());
         if (deciding.stream().anyMatch(Closing::isSurelyOutside)) {
             return draft.held(held);
         }
-        List<ResolvedLimit> wanted = pair.criterion().isLimit() ? wanted(pair) : List.of();
-        Set<String> missing = missing(pair, draft.pair(), wanted);
+        List<ResolvedLimit> wanted = pair.criterion().isLimit() ? wanted(pair, about.held()) : List.of();
+        Set<String> missing = missing(pair, about, wanted);
         if (!missing.isEmpty()) {
             return draft.noEvidence(missing, wanted, held, voided(wanted));
         }
@@ -92,26 +104,36 @@ final class Closing {
 
     /** For each limit the one decision that counts: the worst of all places, or the best where one place suffices. */
     static List<Held> deciding(Stream<Held> all) {
-        Map<ResolvedLimit, List<Held>> byLimit = all.collect(Collectors.groupingBy(Held::limit));
-        return byLimit.entrySet().stream().map(entry -> entry.getKey().where() == Where.SOMEWHERE
-                ? entry.getValue().stream().max(WORST_FIRST).orElseThrow() : entry.getValue().stream().min(WORST_FIRST).orElseThrow())
-                .sorted(WORST_FIRST).toList();
+        Map<ResolvedLimit, Held> byLimit = all.collect(Collectors.toMap(Held::limit, Function.identity(), Closing::deciding, LinkedHashMap::new));
+        return byLimit.values().stream().sorted(WORST_FIRST).toList();
     }
 
-    private List<Held> all(List<Held> deciding, Pair pair) {
-        Set<Held> all = new LinkedHashSet<>(deciding);
-        statements.held(pair).sorted(WORST_FIRST).forEach(all::add);
-        return List.copyOf(all);
+    private static Held deciding(Held one, Held other) {
+        return (one.limit().where() == Where.SOMEWHERE ? BEST : WORST).apply(one, other);
     }
 
-    private List<ResolvedLimit> wanted(Pairs.Listed pair) {
-        Set<ResolvedLimit> held = statements.held(pair.pair()).map(Held::limit).collect(Collectors.toSet());
-        return pair.limits().limits().stream().filter(limit -> !held.contains(limit)).toList();
+    /** Those that decide, then the others, the worst first. */
+    private static List<Held> all(List<Held> deciding, List<Held> stated) {
+        if (stated.size() == deciding.size()) {
+            return deciding;
+        }
+        Stream<Held> others = stated.stream().filter(one -> !deciding.contains(one)).sorted(WORST_FIRST);
+        return Stream.concat(deciding.stream(), others).toList();
     }
 
-    private Set<String> missing(Pairs.Listed pair, Pair key, List<ResolvedLimit> wanted) {
+    private static List<ResolvedLimit> wanted(Pairs.Listed pair, List<Held> stated) {
+        List<ResolvedLimit> wanted = new ArrayList<>();
+        for (ResolvedLimit limit : pair.limits().limits()) {
+            if (stated.stream().noneMatch(held -> held.limit().equals(limit))) {
+                wanted.add(limit);
+            }
+        }
+        return wanted;
+    }
+
+    private Set<String> missing(Pairs.Listed pair, Statements.About about, List<ResolvedLimit> wanted) {
         Set<String> missing = new TreeSet<>(pairs.unanswered(pair.criterion().needs(), pair.subject()));
-        statements.missing(key).forEach(missing::add);
+        missing.addAll(about.missing());
         missing.addAll(pair.limits().missing());
         if (missing.isEmpty() && !wanted.isEmpty()) {
             missing.addAll(whereToLook(pair.criterion(), pair));
@@ -122,45 +144,44 @@ final class Closing {
     /** The unanswered questions the criterion reads; where all seem answered, the section in which the reading is lacking. */
     private List<String> whereToLook(Criterion criterion, Pairs.Listed pair) {
         List<String> unanswered = pairs.unanswered(criterion.reads().stream().filter(path -> isOwn(path, pair)).toList(), pair.subject());
-        return unanswered.isEmpty() ? criterion.reads().stream().map(path -> path.replaceFirst("\\[].*", "")).limit(1).toList() : unanswered;
+        return unanswered.isEmpty() ? criterion.reads().stream().map(Closing::section).limit(1).toList() : unanswered;
     }
 
+    private static String section(String path) {
+        int part = path.indexOf(PART);
+        return part < 0 ? path : path.substring(0, part);
+    }
+
+    /** Whether it is a question about the subject, or about nothing that is one of several. */
     private static boolean isOwn(String path, Pairs.Listed pair) {
-        SubjectKind kind = pair.subject().kind();
-        return !path.contains("[]") || path.startsWith(kind.section() + "[].") && path.indexOf("[]", kind.section().length() + 2) < 0;
+        String section = pair.subject().kind().section();
+        return !path.contains(PART) || path.startsWith(section) && path.startsWith(PART + ".", section.length())
+                && path.lastIndexOf(PART) == section.length();
     }
 
     private List<Voided> voided(List<ResolvedLimit> wanted) {
-        return statements.voidedSorted().stream().filter(one -> wanted.stream().anyMatch(limit -> limit.isMeantFor(one.quantity()))).toList();
+        return voided.stream().filter(one -> wanted.stream().anyMatch(limit -> limit.isMeantFor(one.quantity()))).toList();
     }
 
     /** A cause is told only where it was found wrong, and only for findings that are open. */
     private List<Finding> linked(List<Finding> closed) {
         Map<Pair, Finding> byPair = closed.stream().collect(Collectors.toMap(Finding::pair, Function.identity()));
-        Set<Explains> real = new LinkedHashSet<>();
-        for (Explains explains : statements.explains()) {
-            Finding cause = byPair.get(explains.causePair());
-            Finding effect = byPair.get(explains.effectPair());
+        Map<Pair, Set<Pair>> effects = new HashMap<>();
+        Map<Pair, Set<Pair>> causes = new HashMap<>();
+        for (Explains link : explains) {
+            Finding cause = byPair.get(link.causePair());
+            Finding effect = byPair.get(link.effectPair());
             if (cause != null && effect != null && cause.result() == Result.NONCONFORMITY && effect.isOpen()) {
-                real.add(explains);
+                effects.computeIfAbsent(cause.pair(), none -> new TreeSet<>(PAIR_BY_KEY)).add(effect.pair());
+                causes.computeIfAbsent(effect.pair(), none -> new TreeSet<>(PAIR_BY_KEY)).add(cause.pair());
             }
         }
-        return closed.stream().map(finding -> linked(finding, real)).toList();
+        return effects.isEmpty() ? closed : closed.stream().map(finding -> linked(finding, effects, causes)).toList();
     }
 
-    private static Finding linked(Finding finding, Set<Explains> links) {
-        List<Pair> effects = new ArrayList<>();
-        List<Pair> causes = new ArrayList<>();
-        for (Explains link : links) {
-            if (link.causePair().equals(finding.pair())) {
-                effects.add(link.effectPair());
-            }
-            if (link.effectPair().equals(finding.pair())) {
-                causes.add(link.causePair());
-            }
-        }
-        effects.sort(Comparator.comparing(Pair::key));
-        causes.sort(Comparator.comparing(Pair::key));
-        return effects.isEmpty() && causes.isEmpty() ? finding : finding.linked(effects, causes);
+    private static Finding linked(Finding finding, Map<Pair, Set<Pair>> effects, Map<Pair, Set<Pair>> causes) {
+        Set<Pair> explained = effects.getOrDefault(finding.pair(), Set.of());
+        Set<Pair> explaining = causes.getOrDefault(finding.pair(), Set.of());
+        return explained.isEmpty() && explaining.isEmpty() ? finding : finding.linked(List.copyOf(explained), List.copyOf(explaining));
     }
 }

@@ -33,7 +33,11 @@ record Draft(Criterion criterion, Subject subject) {
 
     /** @param told the values a criterion that only informs has to tell; empty for others */
     Finding conforming(List<Quantity> told) {
-        return finding(Result.CONFORMITY, criterion.grade(), new Evidence(List.of(), List.of(), told.stream().sorted(EVIDENCE).toList()), "");
+        return finding(Result.CONFORMITY, criterion.grade(), new Evidence(List.of(), List.of(), sorted(told)), "");
+    }
+
+    private static List<Quantity> sorted(List<Quantity> quantities) {
+        return quantities.size() < 2 ? quantities : quantities.stream().sorted(EVIDENCE).toList();
     }
 
     /** Several matches for one pair are one finding; the gravest variant gives the grade. */
@@ -60,10 +64,14 @@ record Draft(Criterion criterion, Subject subject) {
         return finding(deciding.decision().result(), grade, new Evidence(List.of(), held, List.of()), "");
     }
 
-    /** What rests on missing evidence alone is never told as a danger, nor graver than the criterion itself; see {@link #gravestOpen}. */
+    /**
+     * What rests on missing evidence alone is never told as a danger, nor graver than the criterion itself; see {@link #gravestOpen}.
+     *
+     * @param missing paths of unanswered questions, sorted
+     */
     Finding noEvidence(Collection<String> missing, List<ResolvedLimit> wanted, List<Held> held, List<Voided> voided) {
         Grade grade = wanted.stream().map(ResolvedLimit::grade).reduce(Grade::graver).orElse(criterion.grade()).milder(criterion.grade());
-        return new Finding(criterion, subject, Result.NO_EVIDENCE, grade.milder(gravestOpen()).milder(Grade.MAJOR), List.of(), held, List.of(), missing.stream().sorted().toList(),
+        return new Finding(criterion, subject, Result.NO_EVIDENCE, grade.milder(gravestOpen()).milder(Grade.MAJOR), List.of(), held, List.of(), List.copyOf(missing),
                 wanted, voided, "", List.of(), List.of());
     }
 

@@ -1,10 +1,12 @@
 package org.loamlight.evaluation;
 
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
-import java.util.stream.Stream;
 import org.loamlight.finding.Explains;
 import org.loamlight.finding.Fault;
 import org.loamlight.finding.Held;
@@ -17,16 +19,26 @@ import org.loamlight.setup.Subject;
 /** What the rules stated about one setup. */
 record Statements(List<Fault> faults, List<Missing> missing, List<Held> held, List<Voided> voided, List<Explains> explains) {
 
-    Stream<Fault> faults(Pair pair) {
-        return faults.stream().filter(fault -> isOf(fault.ruleName(), fault.subject(), pair));
+    /**
+     * What was stated about one pair, in the order it was stated.
+     *
+     * @param missing paths of unanswered questions
+     */
+    record About(List<Fault> faults, List<String> missing, List<Held> held) {
+        static final About NOTHING = new About(List.of(), List.of(), List.of());
     }
 
-    Stream<String> missing(Pair pair) {
-        return missing.stream().filter(one -> isOf(one.ruleName(), one.subject(), pair)).map(Missing::path).distinct().sorted();
+    /** What was stated about each pair; a pair that nothing was stated about is absent. */
+    Map<Pair, About> byPair() {
+        Map<Pair, About> byPair = new HashMap<>();
+        faults.forEach(fault -> about(byPair, RuleName.criterion(fault.ruleName()), fault.subject()).faults.add(fault));
+        missing.forEach(one -> about(byPair, RuleName.criterion(one.ruleName()), one.subject()).missing.add(one.path()));
+        held.forEach(one -> about(byPair, one.criterion(), one.subject()).held.add(one));
+        return byPair;
     }
 
-    Stream<Held> held(Pair pair) {
-        return held.stream().filter(one -> one.criterion().equals(pair.criterion()) && one.subject().equals(pair.subject()));
+    private static About about(Map<Pair, About> byPair, String criterion, Subject subject) {
+        return byPair.computeIfAbsent(new Pair(criterion, subject), none -> new About(new ArrayList<>(), new ArrayList<>(), new ArrayList<>()));
     }
 
     List<Voided> voidedSorted() {
@@ -40,9 +52,5 @@ record Statements(List<Fault> faults, List<Missing> missing, List<Held> held, Li
         faults.forEach(fault -> pairs.add(new Pair(RuleName.criterion(fault.ruleName()), fault.subject())));
         missing.forEach(one -> pairs.add(new Pair(RuleName.criterion(one.ruleName()), one.subject())));
         return pairs;
-    }
-
-    private static boolean isOf(String rule, Subject subject, Pair pair) {
-        return subject.equals(pair.subject()) && RuleName.criterion(rule).equals(pair.criterion());
     }
 }

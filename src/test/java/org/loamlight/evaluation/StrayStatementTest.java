@@ -25,8 +25,8 @@ class StrayStatementTest {
     void a_statement_belongs_to_the_pair_its_rule_name_begins_with() {
         Statements statements = stated(new Fault("light.uv-blocked glass", LAMP));
         assertEquals(Set.of(new Pair("light.uv-blocked", LAMP), new Pair("light.dark-night", Subject.ENCLOSURE)), statements.stated());
-        assertEquals(1, statements.faults(new Pair("light.uv-blocked", LAMP)).count());
-        assertEquals(0, statements.faults(new Pair("light.uv", LAMP)).count());
+        assertEquals(statements.faults(), statements.byPair().get(new Pair("light.uv-blocked", LAMP)).faults());
+        assertEquals(statements.stated(), statements.byPair().keySet());
         assertEquals("glass", RuleName.variant("light.uv-blocked glass"));
         assertEquals("", RuleName.variant("light.uv-blocked"));
     }
