@@ -56,6 +56,9 @@ public record Increment(List<Gain> gains, boolean compounded) {
 
     /** The step that counts for each animal that makes the limit rise. */
     private Stream<Gain> each(int animals) {
+        if (gains.isEmpty()) {
+            return Stream.empty();
+        }
         return IntStream.rangeClosed(1, animals)
                 .mapToObj(animal -> gains.stream().filter(gain -> gain.beyond() < animal).reduce((lower, higher) -> higher)).flatMap(Optional::stream);
     }

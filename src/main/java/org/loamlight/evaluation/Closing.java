@@ -80,10 +80,12 @@ final class Closing {
     }
 
     private Finding closeByEvidence(Pairs.Listed pair, Statements.About about, Draft draft) {
-        List<Held> deciding = pair.criterion().isLimit() ? deciding(about.held().stream()) : List.of();
+        List<Held> deciding = pair.criterion().isLimit() ? deciding(about.held()) : List.of();
         List<Held> held = all(deciding, about.held());
-        if (deciding.stream().anyMatch(Closing::isSurelyOutside)) {
-            return draft.held(held);
+        for (Held one : deciding) {
+            if (isSurelyOutside(one)) {
+                return draft.held(held);
+            }
         }
         List<ResolvedLimit> wanted = pair.criterion().isLimit() ? wanted(pair, about.held()) : List.of();
         Set<String> missing = missing(pair, about, wanted);
@@ -108,6 +110,10 @@ final class Closing {
         return byLimit.values().stream().sorted(WORST_FIRST).toList();
     }
 
+    private static List<Held> deciding(List<Held> all) {
+        return all.size() < 2 ? all : deciding(all.stream());
+    }
+
     private static Held deciding(Held one, Held other) {
         return (one.limit().where() == Where.SOMEWHERE ? BEST : WORST).apply(one, other);
     }
@@ -124,11 +130,20 @@ final class Closing {
     private static List<ResolvedLimit> wanted(Pairs.Listed pair, List<Held> stated) {
         List<ResolvedLimit> wanted = new ArrayList<>();
         for (ResolvedLimit limit : pair.limits().limits()) {
-            if (stated.stream().noneMatch(held -> held.limit().equals(limit))) {
+            if (!isHeld(limit, stated)) {
                 wanted.add(limit);
             }
         }
         return wanted;
+    }
+
+    private static boolean isHeld(ResolvedLimit limit, List<Held> stated) {
+        for (Held held : stated) {
+            if (held.limit().equals(limit)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private Set<String> missing(Pairs.Listed pair, Statements.About about, List<ResolvedLimit> wanted) {
@@ -160,20 +175,20 @@ final class Closing {
     }
 
     private List<Voided> voided(List<ResolvedLimit> wanted) {
-        return voided.stream().filter(one -> wanted.stream().anyMatch(limit -> limit.isMeantFor(one.quantity()))).toList();
+        return voided.isEmpty() ? List.of() : voided.stream().filter(one -> wanted.stream().anyMatch(limit -> limit.isMeantFor(one.quantity()))).toList();
     }
 
     /** A cause is told only where it was found wrong, and only for findings that are open. */
     private List<Finding> linked(List<Finding> closed) {
-        Map<Pair, Finding> byPair = closed.stream().collect(Collectors.toMap(Finding::pair, Function.identity()));
+        Map<Pair, Finding> open = closed.stream().filter(Finding::isOpen).collect(Collectors.toMap(Finding::pair, Function.identity()));
         Map<Pair, Set<Pair>> effects = new HashMap<>();
         Map<Pair, Set<Pair>> causes = new HashMap<>();
         for (Explains link : explains) {
-            Finding cause = byPair.get(link.causePair());
-            Finding effect = byPair.get(link.effectPair());
-            if (cause != null && effect != null && cause.result() == Result.NONCONFORMITY && effect.isOpen()) {
-                effects.computeIfAbsent(cause.pair(), none -> new TreeSet<>(PAIR_BY_KEY)).add(effect.pair());
-                causes.computeIfAbsent(effect.pair(), none -> new TreeSet<>(PAIR_BY_KEY)).add(cause.pair());
+            Pair cause = link.causePair();
+            Pair effect = link.effectPair();
+            if (open.containsKey(cause) && open.containsKey(effect) && open.get(cause).result() == Result.NONCONFORMITY) {
+                effects.computeIfAbsent(cause, none -> new TreeSet<>(PAIR_BY_KEY)).add(effect);
+                causes.computeIfAbsent(effect, none -> new TreeSet<>(PAIR_BY_KEY)).add(cause);
             }
         }
         return effects.isEmpty() ? closed : closed.stream().map(finding -> linked(finding, effects, causes)).toList();
