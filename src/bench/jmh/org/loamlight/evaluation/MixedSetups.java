@@ -51,7 +51,7 @@ public class MixedSetups {
     }
 
     private static byte[] invented(int number) {
-        return new InventedSetup(number).json("Invented setup %d", number % 2 == 0).getBytes(StandardCharsets.UTF_8);
+        return InventedSetup.somewhere(number).getBytes(StandardCharsets.UTF_8);
     }
 
     private static List<byte[]> descriptions(Path file) throws IOException {

@@ -11,6 +11,8 @@ public enum Zone {
     /** A named thing (lamp, opening, furnishing); which one stands in {@link Place#item()}. */
     ITEM;
 
+    private final String id = name().toLowerCase(Locale.ROOT).replace('_', '-');
+
     /** Whether it is one of the two outer thirds. */
     public boolean isEnd() {
         return this == LEFT_THIRD || this == RIGHT_THIRD || this == WARM_END || this == COOL_END;
@@ -18,7 +20,7 @@ public enum Zone {
 
     /** The name in data and results, for example {@code warm-end}. */
     public String id() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return id;
     }
 
     /** Finds a zone by its {@link #id()}; empty when there is none. */

@@ -8,6 +8,7 @@ public enum SubjectKind {
     FURNISHING("furnishings"), READING("readings");
 
     private final String section;
+    private final String id = name().toLowerCase(Locale.ROOT);
 
     SubjectKind(String section) {
         this.section = section;
@@ -19,6 +20,6 @@ public enum SubjectKind {
     }
 
     public String id() {
-        return name().toLowerCase(Locale.ROOT);
+        return id;
     }
 }
