@@ -24,7 +24,7 @@ import org.openjdk.jmh.annotations.Warmup;
  */
 @State(Scope.Benchmark)
 @Fork(value = 2, jvmArgsAppend = {"-Xmx512m", "-XX:+UseSerialGC"})
-@Warmup(iterations = 5, time = 4)
+@Warmup(iterations = 12, time = 4)
 @Measurement(iterations = 5, time = 4)
 public class WholeAuditBenchmark {
     @Param
