@@ -27,6 +27,7 @@ import org.loamlight.review.Basis;
 import org.loamlight.review.InputPaths;
 import org.loamlight.review.Judging;
 import org.loamlight.review.Review;
+import org.loamlight.review.Row;
 import org.loamlight.review.Since;
 import org.loamlight.setup.ProblemsFound;
 import org.loamlight.wording.Wording;
@@ -279,7 +280,7 @@ final class ReviewCommand implements Callable<Integer> {
     }
 
     private int exitCode(Review review) {
-        if (review.totals().rows().stream().anyMatch(row -> row.isDefect())) {
+        if (review.totals().rows().stream().anyMatch(Row::isDefect)) {
             return ExitCode.FAILED;
         }
         return review.totals().unread() > 0 ? ExitCode.USAGE : print.failOn().exitCode(review.totals().rows().stream().flatMap(row -> row.tally().gravest().stream()));

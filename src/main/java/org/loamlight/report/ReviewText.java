@@ -122,12 +122,12 @@ public final class ReviewText {
     }
 
     private void notes() {
-        List<List<Row>> namesakes = totals.namesakes();
+        List<List<Row>> namesakes = review.namesakes();
         if (!review.notes().isEmpty() || !namesakes.isEmpty()) {
             lines.heading(say("notes"));
             review.notes().forEach(note -> lines.hanging("- ", note));
             namesakes.stream().limit(MOST_PROBLEMS).forEach(group -> lines.hanging("- ",
-                    say("namesakes", group.stream().map(row -> row.name()).collect(Collectors.joining(", ")))));
+                    say("namesakes", group.stream().map(Row::name).collect(Collectors.joining(", ")))));
         }
     }
 }

@@ -101,6 +101,11 @@ public final class Review {
         return with;
     }
 
+    /** Groups of setups of the same title and the same animals, each in the order in which they came in; none where names are taken out. */
+    public List<List<Row>> namesakes() {
+        return with.anonymous() ? List.of() : totals.namesakes();
+    }
+
     /** Whose setup a result without names is; empty where they stand in it. */
     Optional<NameKey> key(int number) {
         return Optional.ofNullable(keys.get(number));

@@ -116,7 +116,7 @@ public final class Totals {
     }
 
     /** Groups of setups that have the same title and the same animals: each in the order in which they came in. */
-    public List<List<Row>> namesakes() {
+    List<List<Row>> namesakes() {
         List<List<Row>> groups = new ArrayList<>();
         List<Row> sorted = rows.stream().filter(Row::isJudged).sorted(BY_NAME).toList();
         for (int start = 0, end; start < sorted.size(); start = end) {

@@ -109,7 +109,7 @@ final class ReviewSheets {
     private void unread() {
         List<Row> unread = totals.rows().stream().filter(row -> !row.isJudged()).toList();
         if (!unread.isEmpty()) {
-            say("Could not be read", shown(unread.stream().map(row -> row.name()).toList()) + "\nWhat is wrong with each stands on the sheet Setups.");
+            say("Could not be read", shown(unread.stream().map(Row::name).toList()) + "\nWhat is wrong with each stands on the sheet Setups.");
         }
     }
 
@@ -120,7 +120,7 @@ final class ReviewSheets {
 
     private void notes() {
         List<String> notes = new ArrayList<>(review.notes());
-        totals.namesakes().forEach(group -> notes.add("Of the same name, each judged for itself: " + group.stream().map(row -> row.name()).limit(MOST_NOTED)
+        review.namesakes().forEach(group -> notes.add("Of the same name, each judged for itself: " + group.stream().map(Row::name).limit(MOST_NOTED)
                 .collect(Collectors.joining(", "))));
         if (!notes.isEmpty()) {
             say("Notes", shown(notes));

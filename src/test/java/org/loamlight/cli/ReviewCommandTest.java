@@ -374,6 +374,16 @@ class ReviewCommandTest {
         List.of("put right", "still open", "gone", "joined", "new").forEach(word -> assertTrue(book.lines().anyMatch(line -> line.matches("D\\d+ " + word)), word));
     }
 
+    /** Without names every setup without a title is called alike; that says nothing. */
+    @Test
+    void setups_whose_names_are_taken_out_are_no_namesakes() throws IOException {
+        String untitled = oneLine("calibration").replaceFirst("\"title\" *: *\"[^\"]*\" *,", "");
+        Files.writeString(folder.resolve("untitled.jsonl"), untitled + "\n" + untitled + "\n");
+        assertTrue(run("review", at("untitled.jsonl")).out.contains("Of the same name: "));
+        String hidden = run("review", at("untitled.jsonl"), "--anonymous").out;
+        assertTrue(hidden.contains("review of 2 setups") && !hidden.contains("Of the same name"), hidden);
+    }
+
     @Test
     void broken_files_are_rows_and_the_rest_is_done() throws IOException {
         Path club = club();
