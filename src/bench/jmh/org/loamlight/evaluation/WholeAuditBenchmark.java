@@ -23,6 +23,8 @@ import org.openjdk.jmh.annotations.Warmup;
  * (the samples give median and 99th percentile). Knowledge and rules are loaded before.
  */
 @State(Scope.Benchmark)
+@BenchmarkMode({Mode.Throughput, Mode.SampleTime})
+@OutputTimeUnit(TimeUnit.MILLISECONDS)
 @Fork(value = 2, jvmArgsAppend = {"-Xmx512m", "-XX:+UseSerialGC"})
 @Warmup(iterations = 12, time = 4)
 @Measurement(iterations = 5, time = 4)
@@ -42,34 +44,14 @@ public class WholeAuditBenchmark {
     }
 
     @Benchmark
-    @BenchmarkMode(Mode.Throughput)
-    @OutputTimeUnit(TimeUnit.SECONDS)
     @Threads(1)
-    public List<Finding> rate_of_one_thread(MixedSetups setups) {
+    public List<Finding> one_thread(MixedSetups setups) {
         return audit(setups.next());
     }
 
     @Benchmark
-    @BenchmarkMode(Mode.Throughput)
-    @OutputTimeUnit(TimeUnit.SECONDS)
     @Threads(2)
-    public List<Finding> rate_of_two_threads(MixedSetups setups) {
-        return audit(setups.next());
-    }
-
-    @Benchmark
-    @BenchmarkMode(Mode.SampleTime)
-    @OutputTimeUnit(TimeUnit.MICROSECONDS)
-    @Threads(1)
-    public List<Finding> time_with_one_thread(MixedSetups setups) {
-        return audit(setups.next());
-    }
-
-    @Benchmark
-    @BenchmarkMode(Mode.SampleTime)
-    @OutputTimeUnit(TimeUnit.MICROSECONDS)
-    @Threads(2)
-    public List<Finding> time_with_two_threads(MixedSetups setups) {
+    public List<Finding> two_threads(MixedSetups setups) {
         return audit(setups.next());
     }
 

@@ -72,7 +72,7 @@ public final class LimitResolver {
     }
 
     private Set<String> open(Case one) {
-        Set<String> ofScope = one.limit().scope().open(one.animal, setup);
+        List<String> ofScope = one.limit().scope().open(one.animal, setup);
         if (ofScope.isEmpty() && one.prepared.measures().isEmpty()) {
             return Set.of();
         }

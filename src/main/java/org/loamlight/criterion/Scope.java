@@ -1,7 +1,8 @@
 package org.loamlight.criterion;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Set;
-import java.util.TreeSet;
 import org.loamlight.setup.Animal;
 import org.loamlight.setup.Measure;
 import org.loamlight.setup.Purpose;
@@ -49,17 +50,9 @@ public record Scope(Set<Stage> stages, Set<Sex> sexes, SizeClass size, SizeClass
         return !of.isAny() && length.isKnown() && !of.holds(length);
     }
 
-    /** Whether nothing about an animal decides whether it is meant. */
-    private boolean isForEveryAnimal() {
-        return stages.isEmpty() && sexes.isEmpty() && size.isAny() && shell.isAny() && age.isAny();
-    }
-
     /** The questions about the animal that decide whether it is meant and are not answered. */
-    Set<String> open(Animal animal, Setup setup) {
-        if (isForEveryAnimal()) {
-            return Set.of();
-        }
-        Set<String> open = new TreeSet<>();
+    List<String> open(Animal animal, Setup setup) {
+        List<String> open = new ArrayList<>();
         if (!stages.isEmpty() && animal.stage() == Stage.UNKNOWN) {
             open.add("animals[].stage");
         }

@@ -33,11 +33,7 @@ record Draft(Criterion criterion, Subject subject) {
 
     /** @param told the values a criterion that only informs has to tell; empty for others */
     Finding conforming(List<Quantity> told) {
-        return finding(Result.CONFORMITY, criterion.grade(), new Evidence(List.of(), List.of(), sorted(told)), "");
-    }
-
-    private static List<Quantity> sorted(List<Quantity> quantities) {
-        return quantities.size() < 2 ? quantities : quantities.stream().sorted(EVIDENCE).toList();
+        return finding(Result.CONFORMITY, criterion.grade(), new Evidence(List.of(), List.of(), told.stream().sorted(EVIDENCE).toList()), "");
     }
 
     /** Several matches for one pair are one finding; the gravest variant gives the grade. */

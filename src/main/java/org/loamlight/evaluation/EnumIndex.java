@@ -32,8 +32,8 @@ final class EnumIndex {
     /**
      * A constraint that asks for one constant.
      *
-     * @param number  which component of its fact it asks about, from 0
-     * @param reads   reads that component
+     * @param number   which component of its fact it asks about, from 0
+     * @param reads    reads that component
      * @param constant name of the constant
      */
     record Asking(SingleConstraint1<?> constraint, int number, Method reads, String constant) {

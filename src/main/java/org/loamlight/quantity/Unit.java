@@ -133,11 +133,7 @@ public enum Unit {
     }
 
     private BigDecimal scale(BigDecimal value, Unit target) {
-        Optional<BigDecimal> factor = factors.get(target);
-        if (factor == null) {
-            factor = factor(target);
-            factors.put(target, factor);
-        }
+        Optional<BigDecimal> factor = factors.computeIfAbsent(target, this::factor);
         return factor.isPresent() ? value.multiply(factor.get(), DIGITS) : divided(value, target);
     }
 
