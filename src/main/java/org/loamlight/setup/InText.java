@@ -29,6 +29,11 @@ record InText(SourceText text, int offset, InText within, String key, int index)
         return text.place(offset, path());
     }
 
+    @Override
+    public JsonPlace keyPlace() {
+        return key == null ? place() : text.place(text.startOfKey(offset), path());
+    }
+
     private String path() {
         Deque<InText> way = new ArrayDeque<>();
         for (InText step = this; step.within != null; step = step.within) {

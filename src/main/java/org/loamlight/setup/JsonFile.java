@@ -9,7 +9,6 @@ import java.io.IOException;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -116,18 +115,16 @@ public final class JsonFile {
 
     private JsonValue object(InText at) throws IOException {
         Map<String, JsonValue> members = new LinkedHashMap<>();
-        Map<String, InText> keys = new HashMap<>();
         while (parser.nextToken() != JsonToken.END_OBJECT) {
             String key = parser.currentName();
-            InText keyAt = at.member(key, offsetOfToken());
             parser.nextToken();
-            members.putIfAbsent(key, value(at.member(key, offsetOfToken())));
-            InText earlier = keys.putIfAbsent(key, keyAt);
+            InText valueAt = at.member(key, offsetOfToken());
+            JsonValue earlier = members.putIfAbsent(key, value(valueAt));
             if (earlier != null) {
-                problems.add(keyAt.place(), "the key is given twice, first in line " + earlier.place().line(), "keep one of the two");
+                problems.add(valueAt.keyPlace(), "the key is given twice, first in line " + earlier.where().keyPlace().line(), "keep one of the two");
             }
         }
-        return new JsonValue.JsonObject(at, members, keys);
+        return new JsonValue.JsonObject(at, members);
     }
 
     private JsonValue array(InText at) throws IOException {

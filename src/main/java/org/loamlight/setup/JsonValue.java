@@ -17,7 +17,7 @@ public sealed interface JsonValue {
 
     /**
      * @param members in document order; keys are unique
-     * @param keys    where each key stands; empty for an object that was not read from a file
+     * @param keys    where keys stand that do not stand beside their values, as those of a row in a sheet
      */
     record JsonObject(Located where, Map<String, JsonValue> members, Map<String, ? extends Located> keys) implements JsonValue {
         public JsonObject(Located where, Map<String, JsonValue> members) {
@@ -27,7 +27,8 @@ public sealed interface JsonValue {
         /** Where a key stands; the object's own place when it has no such key. */
         JsonPlace keyAt(String key) {
             Located at = keys.get(key);
-            return at == null ? at() : at.place();
+            JsonValue member = members.get(key);
+            return at != null ? at.place() : member != null ? member.where().keyPlace() : at();
         }
 
         @Override

@@ -393,9 +393,9 @@ public final class Section {
 
     /** Reports every member that no question asked for, at its key. Call it last. */
     public void reportUnasked() {
-        Set<String> known = new LinkedHashSet<>(asked);
         for (String key : object.members().keySet()) {
-            if (!known.contains(key)) {
+            if (!asked.contains(key)) {
+                Set<String> known = new LinkedHashSet<>(asked);
                 problems.add(object.keyAt(key), "the key " + Quoted.of(key) + " is not known",
                         Words.hint(key, known) + "known here are " + String.join(", ", known));
             }

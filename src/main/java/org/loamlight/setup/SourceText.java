@@ -146,6 +146,26 @@ final class SourceText {
         return at;
     }
 
+    /**
+     * Where the key stands whose value begins at an offset. Only white space and a colon lie between the two, and a quotation mark inside
+     * a key is written with a backslash before it.
+     */
+    int startOfKey(int value) {
+        int start = quoteBefore(quoteBefore(value));
+        while (start > 0 && text.charAt(start - 1) == '\\') {
+            start = quoteBefore(start);
+        }
+        return start;
+    }
+
+    private int quoteBefore(int offset) {
+        int at = offset - 1;
+        while (at > 0 && text.charAt(at) != '"') {
+            at--;
+        }
+        return at;
+    }
+
     /** Line and column, both from 1, of the character at an offset; an offset past the end is taken as the end. */
     JsonPlace place(long offset, String path) {
         int at = (int) Math.max(0, Math.min(offset, text.length()));

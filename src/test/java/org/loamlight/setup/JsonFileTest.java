@@ -85,6 +85,15 @@ class JsonFileTest {
         assertEquals(new JsonPlace(1, column, value.at().path()), value.at());
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"", "b", "\\\"", "b\\\\", "\\\\\\\"", ": \\\"b\\\": ", "\\u0022", "飼育\\n"})
+    void a_key_stands_where_its_quotation_mark_opens(String key) throws ProblemsFound {
+        for (String colon : List.of(":", " :\t ")) {
+            JsonValue.JsonObject object = (JsonValue.JsonObject) read("{\"a\": \"\",\"" + key + "\"" + colon + "\"\"}");
+            assertEquals(List.of(2, 10), object.members().keySet().stream().map(name -> object.keyAt(name).column()).toList());
+        }
+    }
+
     @Test
     void a_path_names_keys_and_positions_and_holds_nothing_that_cannot_be_printed() throws ProblemsFound {
         JsonValue.JsonObject object = (JsonValue.JsonObject) read("{\"a\": [1, {\"b\\u001b\": 2}]}");
