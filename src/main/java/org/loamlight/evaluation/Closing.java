@@ -1,6 +1,7 @@
 package org.loamlight.evaluation;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -50,6 +51,7 @@ final class Closing {
             .thenComparing(one -> one.subject().name());
 
     private final Pairs pairs;
+    /** What was stated about the pairs that are not closed yet. */
     private final Map<Pair, Statements.About> stated;
     private final List<Voided> voided;
     private final List<Explains> explains;
@@ -63,8 +65,26 @@ final class Closing {
         this.quantities = quantities;
     }
 
+    /**
+     * Closes all pairs; to be called once.
+     *
+     * @return one finding for each pair, in the order of criterion id and subject key
+     * @throws AuditFailure when rules stated something about a pair that is not listed or does not apply
+     */
     List<Finding> close(List<Pairs.Listed> listed) {
-        return linked(listed.stream().map(this::close).toList()).stream().sorted(BY_KEY).toList();
+        List<Finding> closed = new ArrayList<>(listed.size());
+        for (Pairs.Listed pair : listed) {
+            closed.add(close(pair));
+        }
+        requireAsked();
+        return linked(closed).stream().sorted(BY_KEY).toList();
+    }
+
+    private void requireAsked() {
+        List<String> strays = stated.entrySet().stream().filter(left -> left.getValue().isOfRules()).map(left -> left.getKey().key()).sorted().toList();
+        if (!strays.isEmpty()) {
+            throw new AuditFailure("Rules stated something about pairs nobody asked for: " + String.join(", ", strays));
+        }
     }
 
     private Finding close(Pairs.Listed pair) {
@@ -75,7 +95,8 @@ final class Closing {
         if (pair.untold()) {
             return draft.noEvidence(List.of(pair.subject().kind().section()), List.of(), List.of(), List.of());
         }
-        Statements.About about = stated.getOrDefault(pair.pair(), Statements.About.NOTHING);
+        Statements.About found = stated.remove(pair.pair());
+        Statements.About about = found == null ? Statements.About.NOTHING : found;
         return about.faults().isEmpty() ? closeByEvidence(pair, about, draft) : draft.faulty(about.faults());
     }
 
@@ -88,7 +109,7 @@ final class Closing {
             }
         }
         List<ResolvedLimit> wanted = pair.criterion().isLimit() ? wanted(pair, about.held()) : List.of();
-        Set<String> missing = missing(pair, about, wanted);
+        Collection<String> missing = missing(pair, about, wanted);
         if (!missing.isEmpty()) {
             return draft.noEvidence(missing, wanted, held, voided(wanted));
         }
@@ -105,13 +126,17 @@ final class Closing {
     }
 
     /** For each limit the one decision that counts: the worst of all places, or the best where one place suffices. */
-    static List<Held> deciding(Stream<Held> all) {
-        Map<ResolvedLimit, Held> byLimit = all.collect(Collectors.toMap(Held::limit, Function.identity(), Closing::deciding, LinkedHashMap::new));
-        return byLimit.values().stream().sorted(WORST_FIRST).toList();
-    }
-
-    private static List<Held> deciding(List<Held> all) {
-        return all.size() < 2 ? all : deciding(all.stream());
+    static List<Held> deciding(List<Held> all) {
+        if (all.size() < 2) {
+            return all;
+        }
+        Map<ResolvedLimit, Held> byLimit = new LinkedHashMap<>();
+        for (Held held : all) {
+            byLimit.merge(held.limit(), held, Closing::deciding);
+        }
+        List<Held> deciding = new ArrayList<>(byLimit.values());
+        deciding.sort(WORST_FIRST);
+        return deciding;
     }
 
     private static Held deciding(Held one, Held other) {
@@ -146,13 +171,16 @@ final class Closing {
         return false;
     }
 
-    private Set<String> missing(Pairs.Listed pair, Statements.About about, List<ResolvedLimit> wanted) {
-        Set<String> missing = new TreeSet<>(pairs.unanswered(pair.criterion().needs(), pair.subject()));
+    /** Sorted, each once. */
+    private Collection<String> missing(Pairs.Listed pair, Statements.About about, List<ResolvedLimit> wanted) {
+        List<String> unanswered = pairs.unanswered(pair.criterion().needs(), pair.subject());
+        boolean isAllAnswered = unanswered.isEmpty() && about.missing().isEmpty() && pair.limits().missing().isEmpty();
+        if (isAllAnswered && wanted.isEmpty()) {
+            return List.of();
+        }
+        Set<String> missing = new TreeSet<>(isAllAnswered ? whereToLook(pair.criterion(), pair) : unanswered);
         missing.addAll(about.missing());
         missing.addAll(pair.limits().missing());
-        if (missing.isEmpty() && !wanted.isEmpty()) {
-            missing.addAll(whereToLook(pair.criterion(), pair));
-        }
         return missing;
     }
 
@@ -180,6 +208,9 @@ final class Closing {
 
     /** A cause is told only where it was found wrong, and only for findings that are open. */
     private List<Finding> linked(List<Finding> closed) {
+        if (explains.isEmpty()) {
+            return closed;
+        }
         Map<Pair, Finding> open = closed.stream().filter(Finding::isOpen).collect(Collectors.toMap(Finding::pair, Function.identity()));
         Map<Pair, Set<Pair>> effects = new HashMap<>();
         Map<Pair, Set<Pair>> causes = new HashMap<>();

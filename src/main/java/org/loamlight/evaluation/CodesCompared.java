@@ -85,7 +85,7 @@ final class CodesCompared {
             return new SideBySide.Asked(finding, List.of(), Set.of(), Optional.empty(), Result.NOT_APPLICABLE);
         }
         Resolution resolution = resolver.resolve(finding.criterion(), finding.subject(), here.and(Limit::chosen));
-        List<Held> deciding = Closing.deciding(finding.held().stream().filter(held -> resolution.limits().contains(held.limit())));
+        List<Held> deciding = Closing.deciding(finding.held().stream().filter(held -> resolution.limits().contains(held.limit())).toList());
         return new SideBySide.Asked(finding, each(resolution.limits()), resolution.missing(), deciding.stream().findFirst(),
                 result(finding, resolution, deciding));
     }

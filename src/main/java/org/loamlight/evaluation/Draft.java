@@ -33,7 +33,8 @@ record Draft(Criterion criterion, Subject subject) {
 
     /** @param told the values a criterion that only informs has to tell; empty for others */
     Finding conforming(List<Quantity> told) {
-        return finding(Result.CONFORMITY, criterion.grade(), new Evidence(List.of(), List.of(), told.stream().sorted(EVIDENCE).toList()), "");
+        List<Quantity> sorted = told.isEmpty() ? told : told.stream().sorted(EVIDENCE).toList();
+        return finding(Result.CONFORMITY, criterion.grade(), new Evidence(List.of(), List.of(), sorted), "");
     }
 
     /** Several matches for one pair are one finding; the gravest variant gives the grade. */
@@ -66,7 +67,8 @@ record Draft(Criterion criterion, Subject subject) {
      * @param missing paths of unanswered questions, sorted
      */
     Finding noEvidence(Collection<String> missing, List<ResolvedLimit> wanted, List<Held> held, List<Voided> voided) {
-        Grade grade = wanted.stream().map(ResolvedLimit::grade).reduce(Grade::graver).orElse(criterion.grade()).milder(criterion.grade());
+        Grade grade = wanted.isEmpty() ? criterion.grade()
+                : wanted.stream().map(ResolvedLimit::grade).reduce(Grade::graver).orElseThrow().milder(criterion.grade());
         return new Finding(criterion, subject, Result.NO_EVIDENCE, grade.milder(gravestOpen()).milder(Grade.MAJOR), List.of(), held, List.of(), List.copyOf(missing),
                 wanted, voided, "", List.of(), List.of());
     }

@@ -3,10 +3,8 @@ package org.loamlight.evaluation;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.loamlight.finding.Explains;
 import org.loamlight.finding.Fault;
 import org.loamlight.finding.Held;
@@ -26,6 +24,11 @@ record Statements(List<Fault> faults, List<Missing> missing, List<Held> held, Li
      */
     record About(List<Fault> faults, List<String> missing, List<Held> held) {
         static final About NOTHING = new About(List.of(), List.of(), List.of());
+
+        /** Whether there is more than what the shared limit rules state. */
+        boolean isOfRules() {
+            return !faults.isEmpty() || !missing.isEmpty();
+        }
     }
 
     /** What was stated about each pair; a pair that nothing was stated about is absent. */
@@ -44,13 +47,5 @@ record Statements(List<Fault> faults, List<Missing> missing, List<Held> held, Li
     List<Voided> voidedSorted() {
         return voided.stream().sorted(Comparator.comparing((Voided one) -> one.quantity().source())
                 .thenComparing(one -> one.quantity().topic()).thenComparing(Voided::by)).toList();
-    }
-
-    /** The pairs that faults and missing answers were stated for; each must be among the pairs that were asked. */
-    Set<Pair> stated() {
-        Set<Pair> pairs = new HashSet<>();
-        faults.forEach(fault -> pairs.add(new Pair(RuleName.criterion(fault.ruleName()), fault.subject())));
-        missing.forEach(one -> pairs.add(new Pair(RuleName.criterion(one.ruleName()), one.subject())));
-        return pairs;
     }
 }
