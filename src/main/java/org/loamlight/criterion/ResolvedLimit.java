@@ -25,6 +25,12 @@ public record ResolvedLimit(String criterion, Subject subject, Topic topic, Plac
         }
     }
 
+    /** Of what tells limits apart as a rule: while rules are judged it is asked for many times. */
+    @Override
+    public int hashCode() {
+        return 31 * (31 * (31 * criterion.hashCode() + topic.hashCode()) + Double.hashCode(low)) + Double.hashCode(high);
+    }
+
     public boolean hasLow() {
         return low != Double.NEGATIVE_INFINITY;
     }
