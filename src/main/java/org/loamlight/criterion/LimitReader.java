@@ -56,7 +56,7 @@ final class LimitReader {
 
     /** Stands in for a limit whose topic is a problem told already: without it no number of the limit has a unit. */
     private static Limit unread(Section limit, String criterion, Citation citation) {
-        limit.keys().forEach(limit::member);
+        limit.passOver();
         return new Limit(criterion, Topic.INSIDE_LENGTH, Zone.ENCLOSURE, Where.EVERYWHERE, Optional.empty(), Optional.empty(), Scope.ALL,
                 Increment.NONE, Optional.empty(), Optional.empty(), citation, false, "");
     }

@@ -33,6 +33,7 @@ public final class Section {
     private final String path;
     /** Every key a question was about, as often as it was. */
     private final List<String> asked = new ArrayList<>();
+    private boolean isPassedOver;
     private int answers;
 
     /**
@@ -391,8 +392,16 @@ public final class Section {
         return isAnswered("name") ? text("name", LONGEST_NAME) : requiredText("name", allowed);
     }
 
+    /** Leaves all members unread, and unreported: for an object that a problem told already makes useless. */
+    public void passOver() {
+        isPassedOver = true;
+    }
+
     /** Reports every member that no question asked for, at its key. Call it last. */
     public void reportUnasked() {
+        if (isPassedOver) {
+            return;
+        }
         for (String key : object.members().keySet()) {
             if (!asked.contains(key)) {
                 Set<String> known = new LinkedHashSet<>(asked);
