@@ -45,7 +45,7 @@ public sealed interface Bound {
 
         /** The product with a value of the measure, exact but for a division. */
         public BigDecimal times(BigDecimal measure) {
-            BigDecimal product = factor.multiply(measure.pow(power));
+            BigDecimal product = factor.multiply(power == 1 ? measure : measure.pow(power));
             return divided.map(by -> product.divide(BigDecimal.valueOf(by.unit().convert(by.value(), Unit.CENTIMETRE)), MathContext.DECIMAL128))
                     .orElse(product);
         }

@@ -2,6 +2,7 @@ package org.loamlight.criterion;
 
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.function.BiPredicate;
 import org.loamlight.setup.Animal;
@@ -68,9 +69,15 @@ public enum Condition {
     private static final Set<Condition> ABOUT_THINGS = EnumSet.range(HOT_HEATER, TARIFF_TOLD);
 
     private final BiPredicate<Species, Object> test;
+    private final String id = name().toLowerCase(Locale.ROOT).replace('_', '-');
 
     Condition(BiPredicate<Species, Object> test) {
         this.test = test;
+    }
+
+    /** The name in sentence keys, for example {@code uses-uv}. */
+    public String id() {
+        return id;
     }
 
     private static boolean mayHave(Setup setup, String section, List<?> things) {

@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import org.loamlight.setup.Animal;
@@ -43,17 +42,17 @@ public final class LimitResolver {
      */
     public Resolution resolve(Criterion criterion, Subject subject, Predicate<Limit> which) {
         List<ResolvedLimit> limits = new ArrayList<>();
-        Set<String> missing = new TreeSet<>();
+        List<String> missing = new ArrayList<>();
         for (Kept one : kept) {
             if (subject.kind() != SubjectKind.ANIMAL || subject.name().equals(one.animal.name())) {
                 for (PreparedLimit prepared : one.limits.of(criterion.id())) {
-                    if (which.test(prepared.limit()) && !prepared.limit().scope().excludes(one.animal, setup)) {
+                    if (which.test(prepared.limit()) && !prepared.excludes(one.animal, setup)) {
                         add(new Case(criterion, subject, one.animal, prepared), limits, missing);
                     }
                 }
             }
         }
-        return limits.isEmpty() && missing.isEmpty() ? Resolution.NONE : new Resolution(limits, missing);
+        return limits.isEmpty() && missing.isEmpty() ? Resolution.NONE : new Resolution(limits, Set.copyOf(missing));
     }
 
     private record Case(Criterion criterion, Subject subject, Animal animal, PreparedLimit prepared) {
@@ -62,8 +61,8 @@ public final class LimitResolver {
         }
     }
 
-    private void add(Case one, List<ResolvedLimit> limits, Set<String> missing) {
-        Set<String> open = open(one);
+    private void add(Case one, List<ResolvedLimit> limits, List<String> missing) {
+        List<String> open = open(one);
         if (open.isEmpty()) {
             limits.add(resolved(one, one.prepared.isConstant() ? one.prepared.constant() : inNumbers(one)));
         } else {
@@ -71,12 +70,12 @@ public final class LimitResolver {
         }
     }
 
-    private Set<String> open(Case one) {
-        List<String> ofScope = one.limit().scope().open(one.animal, setup);
+    private List<String> open(Case one) {
+        List<String> ofScope = one.prepared.open(one.animal, setup);
         if (ofScope.isEmpty() && one.prepared.measures().isEmpty()) {
-            return Set.of();
+            return List.of();
         }
-        Set<String> open = new TreeSet<>();
+        List<String> open = new ArrayList<>();
         for (String question : ofScope) {
             open.add(Told.resolved(question, one.animal.subject()));
         }
@@ -96,16 +95,19 @@ public final class LimitResolver {
 
     private PreparedLimit.Ends inNumbers(Case one) {
         Limit limit = one.limit();
-        double uncapped = limit.atLeast().map(bound -> value(bound, one)).orElse(Double.NEGATIVE_INFINITY);
+        double uncapped = limit.atLeast().isPresent() ? value(limit.atLeast().get(), one) : Double.NEGATIVE_INFINITY;
         double low = limit.capped(uncapped);
-        double high = limit.atMost().map(bound -> value(bound, one)).orElse(Double.POSITIVE_INFINITY);
-        double ofLow = low < uncapped ? 0 : limit.atLeast().map(bound -> uncertainty(bound, one)).orElse(0.0);
-        double uncertainty = Math.max(ofLow, limit.atMost().map(bound -> uncertainty(bound, one)).orElse(0.0));
-        return new PreparedLimit.Ends(low, high, uncertainty);
+        double high = limit.atMost().isPresent() ? value(limit.atMost().get(), one) : Double.POSITIVE_INFINITY;
+        double ofLow = low < uncapped || limit.atLeast().isEmpty() ? 0 : uncertainty(limit.atLeast().get(), one);
+        double ofHigh = limit.atMost().isPresent() ? uncertainty(limit.atMost().get(), one) : 0;
+        return new PreparedLimit.Ends(low, high, Math.max(ofLow, ofHigh));
     }
 
     /** With what further animals add, in the topic's unit. */
     private double value(Bound bound, Case one) {
+        if (gainsNothing(one)) {
+            return converted(bound, BigDecimal.ONE, one);
+        }
         BigDecimal raised = BigDecimal.valueOf(converted(bound, gain(one.limit()), one));
         return one.limit().increment().amountsFor(setup.animals().size()).map(amount -> BigDecimal.valueOf(converted(amount, BigDecimal.ONE, one)))
                 .reduce(raised, BigDecimal::add).doubleValue();
@@ -120,12 +122,19 @@ public final class LimitResolver {
         return factor.unit().convert(product, one.limit().topic().unit());
     }
 
+    private static boolean gainsNothing(Case one) {
+        return one.limit().increment().gains().isEmpty();
+    }
+
     private BigDecimal gain(Limit limit) {
         return limit.increment().factorFor(setup.animals().size());
     }
 
     /** The measure is one and the same in the limit and in what is added, so that its errors add up. */
     private double uncertainty(Bound bound, Case one) {
+        if (gainsNothing(one)) {
+            return uncertaintyOf(bound, one);
+        }
         double own = uncertaintyOf(bound, one) * gain(one.limit()).doubleValue();
         return own + one.limit().increment().amountsFor(setup.animals().size()).mapToDouble(amount -> uncertaintyOf(amount, one)).sum();
     }

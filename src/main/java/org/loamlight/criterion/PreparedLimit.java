@@ -5,11 +5,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.loamlight.quantity.Unit;
+import org.loamlight.setup.Animal;
+import org.loamlight.setup.Setup;
 
 /** A limit with what is the same for every setup, so that it is worked out once. */
 final class PreparedLimit {
     private final Limit limit;
     private final List<BodyMeasure> measures;
+    private final boolean isForEverybody;
     private final Once<Ends> constant = Once.by(this::inUnitOfTopic);
 
     PreparedLimit(Limit limit) {
@@ -19,6 +22,7 @@ final class PreparedLimit {
         limit.atMost().ifPresent(bound -> measure(bound).ifPresent(of::add));
         limit.increment().amounts().forEach(bound -> measure(bound).ifPresent(of::add));
         this.measures = List.copyOf(of);
+        this.isForEverybody = limit.scope().equals(Scope.ALL);
     }
 
     private static Optional<BodyMeasure> measure(Bound bound) {
@@ -37,6 +41,16 @@ final class PreparedLimit {
 
     Limit limit() {
         return limit;
+    }
+
+    /** Whether it is out of the question for an animal, whatever else is still unknown of it. */
+    boolean excludes(Animal animal, Setup setup) {
+        return !isForEverybody && limit.scope().excludes(animal, setup);
+    }
+
+    /** The questions about the animal that decide whether it is meant and are not answered. */
+    List<String> open(Animal animal, Setup setup) {
+        return isForEverybody ? List.of() : limit.scope().open(animal, setup);
     }
 
     /** What must be known to state it in numbers, each measure once; empty for constants. */

@@ -15,7 +15,7 @@ public record Resolution(List<ResolvedLimit> limits, Set<String> missing) {
 
     public Resolution {
         limits = List.copyOf(limits);
-        missing = Set.copyOf(missing);
+        missing = missing.isEmpty() ? Set.of() : Set.copyOf(missing);
     }
 
     /** Whether no limit is meant for these animals at all. */

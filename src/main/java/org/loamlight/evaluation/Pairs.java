@@ -3,7 +3,6 @@ package org.loamlight.evaluation;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.loamlight.criterion.Condition;
@@ -29,12 +28,14 @@ final class Pairs {
     private final Setup setup;
     private final Knowledge knowledge;
     private final LimitResolver limits;
+    private final List<Profile> ofAll;
     private final Map<SubjectKind, List<Judged>> judged = new EnumMap<>(SubjectKind.class);
 
     Pairs(Setup setup, Knowledge knowledge) {
         this.setup = setup;
         this.knowledge = knowledge;
         this.limits = new LimitResolver(setup, knowledge);
+        this.ofAll = setup.animals().stream().map(Animal::species).distinct().map(knowledge::profile).toList();
     }
 
     /**
@@ -77,8 +78,11 @@ final class Pairs {
 
     private List<Judged> judged(SubjectKind kind) {
         boolean untold = kind != SubjectKind.ENCLOSURE && setup.told().answer(kind.section()).isEmpty();
-        List<Subject> subjects = untold ? List.of(new Subject(kind, "")) : setup.subjects(kind);
-        return subjects.stream().map(subject -> new Judged(subject, thing(subject), profiles(subject), untold)).toList();
+        List<Judged> judged = new ArrayList<>();
+        for (Subject subject : untold ? List.of(new Subject(kind, "")) : setup.subjects(kind)) {
+            judged.add(new Judged(subject, thing(subject), profiles(subject), untold));
+        }
+        return judged;
     }
 
     private Object thing(Subject subject) {
@@ -86,8 +90,10 @@ final class Pairs {
     }
 
     private List<Profile> profiles(Subject subject) {
-        return setup.animals().stream()
-                .filter(animal -> subject.kind() != SubjectKind.ANIMAL || animal.name().equals(subject.name()))
+        if (subject.kind() != SubjectKind.ANIMAL || ofAll.size() == 1) {
+            return ofAll;
+        }
+        return setup.animals().stream().filter(animal -> animal.name().equals(subject.name()))
                 .map(Animal::species).distinct().map(knowledge::profile).toList();
     }
 
@@ -109,7 +115,8 @@ final class Pairs {
         if (!criterion.purposes().contains(setup.purpose())) {
             return BY_PURPOSE;
         }
-        return notMeant(criterion, judged).orElseGet(() -> unmet(criterion, judged));
+        Optional<String> notMeant = notMeant(criterion, judged);
+        return notMeant.isPresent() ? notMeant.get() : unmet(criterion, judged);
     }
 
     /** The reason of the first profile, where no profile means it. */
@@ -125,7 +132,7 @@ final class Pairs {
     private static String unmet(Criterion criterion, Judged judged) {
         for (Condition condition : criterion.appliesWhen()) {
             if (!mayHold(condition, judged)) {
-                return BY_CONDITION + condition.name().toLowerCase(Locale.ROOT).replace('_', '-');
+                return BY_CONDITION + condition.id();
             }
         }
         return "";

@@ -133,6 +133,9 @@ public enum Unit {
     }
 
     private BigDecimal scale(BigDecimal value, Unit target) {
+        if (this == target) {
+            return value;
+        }
         Optional<BigDecimal> factor = factors.computeIfAbsent(target, this::factor);
         return factor.isPresent() ? value.multiply(factor.get(), DIGITS) : divided(value, target);
     }
