@@ -1,8 +1,7 @@
 package org.loamlight.derivation;
 
-import java.util.EnumMap;
+import java.util.Arrays;
 import java.util.EnumSet;
-import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.loamlight.quantity.Topic;
@@ -12,27 +11,30 @@ import org.loamlight.quantity.Topic;
  * are computed towards a limit, such as the hours until the air is too cold. They judge nothing; only limits do.
  */
 public final class Wanted {
+    private static final int TOPICS = Topic.values().length;
+
     /** Nothing is asked for. */
     public static final Wanted NOTHING = new Builder().build();
 
-    private final Map<Topic, Double> lows;
-    private final Map<Topic, Double> highs;
+    /** By the place of the topic in {@link Topic}; infinite where nothing is asked for. */
+    private final double[] lows;
+    private final double[] highs;
     private final Set<Topic> asked;
 
     private Wanted(Builder builder) {
         this.asked = EnumSet.copyOf(builder.asked);
-        this.lows = new EnumMap<>(builder.lows);
-        this.highs = new EnumMap<>(builder.highs);
+        this.lows = builder.lows.clone();
+        this.highs = builder.highs.clone();
     }
 
     /** The highest of all lower ends; empty when none is asked for. */
     public OptionalDouble atLeast(Topic topic) {
-        return of(lows, topic);
+        return of(lows[topic.ordinal()]);
     }
 
     /** The lowest of all upper ends; empty when none is asked for. */
     public OptionalDouble atMost(Topic topic) {
-        return of(highs, topic);
+        return of(highs[topic.ordinal()]);
     }
 
     /** Whether any limit asks for the topic, of the species or of a code; what nobody asks for need not be computed. */
@@ -40,25 +42,25 @@ public final class Wanted {
         return asked.contains(topic);
     }
 
-    private static OptionalDouble of(Map<Topic, Double> ends, Topic topic) {
-        Double end = ends.get(topic);
-        return end == null ? OptionalDouble.empty() : OptionalDouble.of(end);
+    private static OptionalDouble of(double end) {
+        return Double.isInfinite(end) ? OptionalDouble.empty() : OptionalDouble.of(end);
     }
 
     /** Collects limits, the strictest end of each topic. */
     public static final class Builder {
-        private final Map<Topic, Double> lows = new EnumMap<>(Topic.class);
-        private final Map<Topic, Double> highs = new EnumMap<>(Topic.class);
+        private final double[] lows = new double[TOPICS];
+        private final double[] highs = new double[TOPICS];
         private final Set<Topic> asked = EnumSet.noneOf(Topic.class);
+
+        public Builder() {
+            Arrays.fill(lows, Double.NEGATIVE_INFINITY);
+            Arrays.fill(highs, Double.POSITIVE_INFINITY);
+        }
 
         /** Adds one limit, open ends as infinities. */
         public Builder add(Topic topic, double low, double high) {
-            if (low != Double.NEGATIVE_INFINITY) {
-                lows.merge(topic, low, Math::max);
-            }
-            if (high != Double.POSITIVE_INFINITY) {
-                highs.merge(topic, high, Math::min);
-            }
+            lows[topic.ordinal()] = Math.max(lows[topic.ordinal()], low);
+            highs[topic.ordinal()] = Math.min(highs[topic.ordinal()], high);
             return ask(topic);
         }
 

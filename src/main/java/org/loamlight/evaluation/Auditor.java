@@ -10,6 +10,7 @@ import org.kie.api.runtime.KieSession;
 import org.kie.api.runtime.rule.AgendaFilter;
 import org.loamlight.criterion.Knowledge;
 import org.loamlight.criterion.Lives;
+import org.loamlight.criterion.ResolvedLimit;
 import org.loamlight.derivation.Axis;
 import org.loamlight.derivation.Derivation;
 import org.loamlight.derivation.Wanted;
@@ -90,13 +91,15 @@ public final class Auditor {
     /** What the animals want, for values that are computed towards a limit: hours until the air is too cold. Codes do not move them. */
     private static Wanted wanted(List<Pairs.Listed> listed) {
         Wanted.Builder wanted = new Wanted.Builder();
-        listed.stream().filter(Pairs.Listed::applies).forEach(pair -> pair.limits().limits().forEach(limit -> {
-            if (pair.criterion().isOfCode()) {
-                wanted.ask(limit.topic());
-            } else {
-                wanted.add(limit.topic(), limit.low(), limit.high());
+        for (Pairs.Listed pair : listed) {
+            for (ResolvedLimit limit : pair.limits().limits()) {
+                if (pair.criterion().isOfCode()) {
+                    wanted.ask(limit.topic());
+                } else {
+                    wanted.add(limit.topic(), limit.low(), limit.high());
+                }
             }
-        }));
+        }
         return wanted.build();
     }
 
@@ -133,10 +136,12 @@ public final class Auditor {
 
     private List<Object> facts(Setup setup, List<Quantity> quantities, List<Pairs.Listed> listed) {
         List<Object> facts = new ArrayList<>();
-        listed.stream().filter(Pairs.Listed::applies).forEach(pair -> {
-            facts.add(new Applies(pair.criterion().id(), pair.subject(), pair.criterion().isLimit(), pair.criterion().isOfCode()));
-            facts.addAll(pair.limits().limits());
-        });
+        for (Pairs.Listed pair : listed) {
+            if (pair.applies()) {
+                facts.add(new Applies(pair.criterion().id(), pair.subject(), pair.criterion().isLimit(), pair.criterion().isOfCode()));
+                facts.addAll(pair.limits().limits());
+            }
+        }
         facts.addAll(quantities);
         facts.addAll(Derivation.lacking(setup, axis(setup)));
         List.<Collection<?>>of(setup.animals(), setup.enclosure().openings(), setup.heaters(), setup.lamps(), setup.furnishings(),
