@@ -30,6 +30,11 @@ final class Argument {
         return value;
     }
 
+    /** As {@link #notNegative(String, double)} for one of several; its name, "{@code names[index]}", is put together only where it is told. */
+    static double notNegative(String names, int index, double value) {
+        return value >= 0 && Double.isFinite(value) ? value : notNegative(names + "[" + index + "]", value);
+    }
+
     /** The exception for an argument, in the form "{@code name} is {@code value}; {@code allowed}". */
     static IllegalArgumentException refused(String name, double value, String allowed) {
         return new IllegalArgumentException(name + " is " + value + "; " + allowed);

@@ -109,8 +109,7 @@ public final class Conformance {
     public static double combine(double... standardUncertainties) {
         double combined = 0;
         for (int i = 0; i < standardUncertainties.length; i++) {
-            combined = StrictMath.hypot(combined,
-                    Argument.notNegative("standardUncertainties[" + i + "]", standardUncertainties[i]));
+            combined = StrictMath.hypot(combined, Argument.notNegative("standardUncertainties", i, standardUncertainties[i]));
         }
         return combined;
     }
