@@ -50,8 +50,14 @@ final class Cover {
     }
 
     private List<Placed> placed(Function<Furnishing, Stated> counts) {
-        return setup.furnishings().stream().filter(piece -> counts.apply(piece) != Stated.NO)
-                .map(piece -> new Placed(piece.name(), counts.apply(piece) == Stated.YES ? layout.thirds(piece) : List.of())).toList();
+        List<Placed> placed = new ArrayList<>();
+        for (Furnishing piece : setup.furnishings()) {
+            Stated counted = counts.apply(piece);
+            if (counted != Stated.NO) {
+                placed.add(new Placed(piece.name(), counted == Stated.YES ? layout.thirds(piece) : List.of()));
+            }
+        }
+        return placed;
     }
 
     private List<Placed> heaters() {
@@ -59,7 +65,7 @@ final class Cover {
     }
 
     private Placed placed(Heater heater) {
-        return new Placed(heater.name(), layout.third(heater.place()).stream().boxed().toList());
+        return new Placed(heater.name(), layout.thirds(heater.place()));
     }
 
     /** A third without a part counts zero only when every part has its place. */
@@ -67,13 +73,22 @@ final class Cover {
         boolean allPlaced = parts.stream().noneMatch(part -> part.thirds.isEmpty());
         List<Quantity> counts = new ArrayList<>();
         for (int third = 0; third < THIRDS; third++) {
-            int wanted = third;
-            List<String> here = parts.stream().filter(part -> part.thirds.contains(wanted)).map(Placed::name).toList();
+            List<String> here = namesIn(third, parts);
             if (allPlaced || !here.isEmpty()) {
                 counts.add(count(topic, third, here));
             }
         }
         return counts;
+    }
+
+    private static List<String> namesIn(int third, List<Placed> parts) {
+        List<String> names = new ArrayList<>();
+        for (Placed part : parts) {
+            if (part.thirds.contains(third)) {
+                names.add(part.name);
+            }
+        }
+        return names;
     }
 
     private Quantity count(Topic topic, int third, List<String> names) {
@@ -83,9 +98,16 @@ final class Cover {
 
     /** Where there is cover along the axis and where there is none (cm); empty when a size or the place of a piece is not told. */
     Optional<Stretches> merged() {
-        List<Furnishing> pieces = mayCover();
-        List<Stretch> stretches = pieces.stream().filter(piece -> piece.cover() == Stated.YES).map(layout::stretch)
-                .flatMap(Optional::stream).toList();
+        return merged(mayCover());
+    }
+
+    private Optional<Stretches> merged(List<Furnishing> pieces) {
+        List<Stretch> stretches = new ArrayList<>();
+        for (Furnishing piece : pieces) {
+            if (piece.cover() == Stated.YES) {
+                layout.stretch(piece).ifPresent(stretches::add);
+            }
+        }
         return setup.told().has("furnishings", Subject.ENCLOSURE) && layout.length().isKnown() && stretches.size() == pieces.size()
                 ? Optional.of(Stretches.merged(stretches, layout.length().value())) : Optional.empty();
     }
@@ -96,7 +118,7 @@ final class Cover {
 
     private Optional<Quantity> longestOpen() {
         List<Furnishing> pieces = mayCover();
-        return merged().map(merged -> new Quantity(Topic.LONGEST_OPEN_STRETCH, Place.ANYWHERE, merged.longestOpen(), edgeUncertainty(pieces),
+        return merged(pieces).map(merged -> new Quantity(Topic.LONGEST_OPEN_STRETCH, Place.ANYWHERE, merged.longestOpen(), edgeUncertainty(pieces),
                 new Origin(Method.COMPUTED, Subject.ENCLOSURE.key(), ""), List.of(Step.of("merged", String.valueOf(pieces.size())))));
     }
 

@@ -179,14 +179,19 @@ final class Layout {
     List<Integer> thirds(Lamp lamp) {
         boolean isLine = axis == Axis.LENGTH && lamp.runs() == TubeRuns.ALONG && lamp.arcLength().isKnown() && lamp.place().along().isKnown();
         return isLine && length.isKnown() ? thirds(around(lamp.place().along().value(), lamp.arcLength().value()))
-                : third(lamp.place()).stream().boxed().toList();
+                : thirds(lamp.place());
     }
 
     /** The thirds a piece reaches into; empty when that cannot be told. */
     List<Integer> thirds(Furnishing piece) {
         Optional<Stretch> stretch = length.isKnown() ? stretch(piece) : Optional.empty();
-        return stretch.map(this::thirds)
-                .orElseGet(() -> third(piece.place()).stream().boxed().toList());
+        return stretch.isPresent() ? thirds(stretch.get()) : thirds(piece.place());
+    }
+
+    /** The third a spot lies in, alone; empty when that cannot be told. */
+    List<Integer> thirds(Spot spot) {
+        OptionalInt third = third(spot);
+        return third.isPresent() ? List.of(third.getAsInt()) : List.of();
     }
 
     private List<Integer> thirds(Stretch stretch) {
@@ -204,8 +209,10 @@ final class Layout {
      * way of the middle it is counted at.
      */
     double edgeUncertainty(Furnishing piece) {
-        double told = Stream.of(piece.begins(), piece.ends(), piece.bottom(), piece.top(), piece.extent()).filter(Measure::isKnown)
-                .mapToDouble(Measure::standardUncertainty).max().orElse(0);
+        double told = 0;
+        for (Measure edge : List.of(piece.begins(), piece.ends(), piece.bottom(), piece.top(), piece.extent())) {
+            told = Math.max(told, edge.isKnown() ? edge.standardUncertainty() : 0);
+        }
         return isPlacedInWords(piece) ? Conformance.combine(told, Conformance.fromHalfWidth(length.value() / (LAST + 1) / 2)) : told;
     }
 }

@@ -33,6 +33,9 @@ final class UvLamps {
     private final List<Optional<LampOutput>> outputs;
     private final List<HungLamp> hung;
     private final List<Lamp> leftOut;
+    private final List<Step> told;
+    private final Method method;
+    private final String on;
 
     UvLamps(Setup setup) {
         this.setup = setup;
@@ -42,6 +45,9 @@ final class UvLamps {
         this.outputs = all.stream().map(this::outputOf).toList();
         this.hung = all.stream().map(this::hang).flatMap(Optional::stream).toList();
         this.leftOut = all.stream().filter(lamp -> hung(lamp).isEmpty() && !isDark(lamp)).toList();
+        this.told = told(hung);
+        this.method = hung.stream().map(one -> one.output().method()).max(Comparator.naturalOrder()).orElse(Method.SEEN);
+        this.on = hung.stream().map(one -> one.output().on()).filter(day -> !day.isEmpty()).min(Comparator.naturalOrder()).orElse("");
     }
 
     /** Every lamp that gives UV for certain. */
@@ -124,6 +130,10 @@ final class UvLamps {
 
     /** Steps that name the lamps in {@link #hung()}, and how tubes are taken to lie of which nobody said it. */
     List<Step> tell() {
+        return told;
+    }
+
+    private static List<Step> told(List<HungLamp> hung) {
         if (hung.isEmpty()) {
             return List.of(Step.of("uv-blocked"));
         }
@@ -136,11 +146,11 @@ final class UvLamps {
 
     /** The weakest of the methods by which the lamps in {@link #hung()} are known; SEEN where there is none. */
     Method method() {
-        return hung.stream().map(one -> one.output().method()).max(Comparator.naturalOrder()).orElse(Method.SEEN);
+        return method;
     }
 
     /** ISO date of the oldest reading behind the lamps in {@link #hung()}; empty when none is dated. */
     String on() {
-        return hung.stream().map(one -> one.output().on()).filter(on -> !on.isEmpty()).min(Comparator.naturalOrder()).orElse("");
+        return on;
     }
 }

@@ -32,12 +32,15 @@ final class UvShade {
     private final Layout layout;
     private final UvLine line;
     private final Wanted wanted;
+    /** What gives opaque cover, or may. */
+    private final List<Furnishing> pieces;
 
     UvShade(Setup setup, Layout layout, UvLine line, Wanted wanted) {
         this.setup = setup;
         this.layout = layout;
         this.line = line;
         this.wanted = wanted;
+        this.pieces = setup.furnishings().stream().filter(piece -> piece.cover() != Stated.NO && !LETS_LIGHT_THROUGH.contains(piece.kind())).toList();
     }
 
     /**
@@ -51,7 +54,7 @@ final class UvShade {
             return List.of();
         }
         List<Stretch> covers = covers();
-        boolean isAllKnown = light.isPresent() && covers.size() == piecesOfCover().size();
+        boolean isAllKnown = light.isPresent() && covers.size() == pieces.size();
         Stretches shade = shade(light.map(UvLine.Lines::likely), covers);
         return isAllKnown || isNearEnough(farthest(shade)) ? quantities(light, covers, shade) : List.of();
     }
@@ -72,13 +75,9 @@ final class UvShade {
         return quantities;
     }
 
-    private List<Furnishing> piecesOfCover() {
-        return setup.furnishings().stream().filter(piece -> piece.cover() != Stated.NO && !LETS_LIGHT_THROUGH.contains(piece.kind())).toList();
-    }
-
     /** Stretches of the line under opaque cover, in metres. */
     private List<Stretch> covers() {
-        return piecesOfCover().stream().filter(piece -> piece.cover() == Stated.YES).map(layout::stretch).flatMap(Optional::stream)
+        return pieces.stream().filter(piece -> piece.cover() == Stated.YES).map(layout::stretch).flatMap(Optional::stream)
                 .map(piece -> new Stretch(Metres.fromCentimetres(piece.from()), Metres.fromCentimetres(piece.to()))).toList();
     }
 
@@ -98,7 +97,7 @@ final class UvShade {
 
     /** By how weak or strong the light may be, and by where a cover begins and ends. */
     private double uncertainty(Optional<UvLine.Lines> light, List<Stretch> covers) {
-        double edge = Metres.fromCentimetres(piecesOfCover().stream().mapToDouble(layout::edgeUncertainty).max().orElse(0));
+        double edge = Metres.fromCentimetres(pieces.stream().mapToDouble(layout::edgeUncertainty).max().orElse(0));
         double weak = farthest(shade(light.map(UvLine.Lines::weak), covers)).orElse(0);
         double strong = farthest(shade(light.map(UvLine.Lines::strong), covers)).orElse(length());
         return Conformance.combine(Math.abs(strong - weak) / 2, edge);
