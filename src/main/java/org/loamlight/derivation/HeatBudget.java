@@ -24,6 +24,7 @@ final class HeatBudget {
     private final Wanted wanted;
     private final Optional<Shell> shell;
     private final Optional<Powers> powers;
+    private final Optional<Uncertain> dayAir;
     private final Optional<HeatLoss> loss;
     private final Optional<Quantity> neededPower;
 
@@ -32,7 +33,8 @@ final class HeatBudget {
         this.wanted = wanted;
         this.shell = Shell.of(setup);
         this.powers = Powers.of(setup);
-        this.loss = shell.map(walls -> HeatLoss.of(setup, walls, powers));
+        this.dayAir = DayAir.mean(setup);
+        this.loss = shell.map(walls -> HeatLoss.of(setup, walls, powers, dayAir));
         this.neededPower = setup.room().coldest().isKnown() ? neededPower() : Optional.empty();
     }
 
@@ -42,6 +44,11 @@ final class HeatBudget {
 
     Optional<Powers> powers() {
         return powers;
+    }
+
+    /** The mean air of the enclosure by day as it was read; empty when none was. */
+    Optional<Uncertain> dayAir() {
+        return dayAir;
     }
 
     List<Quantity> quantities() {

@@ -44,13 +44,13 @@ final class HeatLoss {
         this.trail = List.copyOf(trail);
     }
 
-    static HeatLoss of(Setup setup, Shell shell, Optional<Powers> powers) {
+    static HeatLoss of(Setup setup, Shell shell, Optional<Powers> powers, Optional<Uncertain> dayAir) {
         double[] usual = shell.meshed() ? MESHED : CLOSED;
         HeatInputs inputs = HeatInputs.NONE.with(Of.SHELL, shell.wattsPerKelvin()).with(Of.AIR_CHANGES, Uncertain.between(usual[0], usual[1]));
         HeatLoss asUsual = new HeatLoss(inputs, shell.cubicMetres(), Exchange.USUAL, shell.trail())
                 .with(Step.of("air-usual", new Amount(usual[0], Unit.PER_HOUR), new Amount(usual[1], Unit.PER_HOUR)));
         boolean heldBack = powers.isEmpty() || powers.get().governed().value() > 0 || powers.get().open().value() == 0;
-        Optional<Uncertain> air = heldBack || !setup.room().whenRead().isKnown() ? Optional.empty() : DayAir.mean(setup);
+        Optional<Uncertain> air = heldBack || !setup.room().whenRead().isKnown() ? Optional.empty() : dayAir;
         return air.map(mean -> asUsual.fitted(inputs.with(Of.OPEN_POWER, powers.get().open()).with(Of.AIR_READ, mean)
                 .with(Of.ROOM_READ, Uncertain.of(setup.room().whenRead())), shell)).orElse(asUsual);
     }

@@ -49,7 +49,7 @@ final class Outage {
 
     /** What thermostats hold is seen from a reading of the air alone. */
     private boolean isStartKnown(Powers powers) {
-        return powers.governed().value() == 0 || DayAir.mean(setup).isPresent();
+        return powers.governed().value() == 0 || budget.dayAir().isPresent();
     }
 
     private Optional<Quantity> stored(HeatLoss loss) {
@@ -58,7 +58,7 @@ final class Outage {
 
     private Quantity hours(HeatLoss loss, HeatStore store) {
         HeatInputs day = store.added(budget.byDay(loss, Of.COLDEST_ROOM, room));
-        HeatInputs in = DayAir.mean(setup).map(mean -> day.with(Of.AIR_READ, mean)).orElse(day);
+        HeatInputs in = budget.dayAir().map(mean -> day.with(Of.AIR_READ, mean)).orElse(day);
         Uncertain hours = in.through(all -> hours(all, loss, store));
         List<Step> trail = List.of(Step.of("in-room", room.amount()), Step.of("starts-at", HeatBudget.celsius(start(in, loss))),
                 Step.of("gets-to", HeatBudget.celsius(minimum.getAsDouble())),

@@ -56,7 +56,8 @@ final class RestingPlaces {
         return closest(near(place, nearestRest, 0));
     }
 
-    private static Optional<Distance> closest(List<Distance> distances) {
+    /** Of the places near something the closest; empty when there are none. */
+    static Optional<Distance> closest(List<Distance> distances) {
         return distances.stream().min(Comparator.comparingDouble(Distance::centimetres));
     }
 

@@ -106,7 +106,7 @@ final class Runaway {
     private Optional<Uncertain> heldBack(HeatLoss loss, HeatInputs surface) {
         HeatInputs day = budget.byDay(loss, Of.HOTTEST_ROOM, setup.room().hottest())
                 .with(Of.ROOM_READ, surface.uncertain(Of.ROOM_READ)).with(Of.SURFACE_READ, surface.uncertain(Of.SURFACE_READ));
-        return DayAir.mean(setup).map(air -> day.with(Of.AIR_READ, air)).filter(HeatLoss::isAirApart)
+        return budget.dayAir().map(air -> day.with(Of.AIR_READ, air)).filter(HeatLoss::isAirApart)
                 .map(in -> in.through(all -> surface(all, StrictMath.max(1, more(all, loss)))));
     }
 

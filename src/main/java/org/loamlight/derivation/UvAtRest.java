@@ -47,8 +47,9 @@ final class UvAtRest {
     List<Quantity> quantities() {
         List<Quantity> quantities = new ArrayList<>();
         for (Lamp lamp : lamps.all()) {
-            rest.closestTo(lamp).ifPresent(distance -> quantities.add(distance(lamp, distance)));
-            quantities.addAll(light(lamp));
+            List<RestingPlaces.Distance> near = rest.near(lamp);
+            RestingPlaces.closest(near).ifPresent(distance -> quantities.add(distance(lamp, distance)));
+            quantities.addAll(light(lamp, near));
         }
         if (noUvLamp()) {
             quantities.add(none(Place.ANYWHERE, Subject.ENCLOSURE.key(), "no-uv-lamp"));
@@ -74,20 +75,19 @@ final class UvAtRest {
         return Place.at(lamp.subject().key());
     }
 
-    private List<Quantity> light(Lamp lamp) {
+    private List<Quantity> light(Lamp lamp, List<RestingPlaces.Distance> near) {
         Optional<LampOutput> output = lamps.output(lamp).or(() -> TypicalUv.of(lamp));
-        Optional<Lit> lit = output.flatMap(known -> brightest(lamp, known));
+        Optional<Lit> lit = output.flatMap(known -> brightest(near, under(lamp, known)));
         if (lit.isEmpty() && output.isPresent() && output.get().equals(LampOutput.NONE)) {
             return List.of(none(place(lamp), lamp.subject().key(), "uv-blocked"));
         }
         return lit.map(one -> one.quantities(wanted)).orElse(List.of());
     }
 
-    /** Of the resting places of a lamp the one that gets the most; empty when none is known. */
-    private Optional<Lit> brightest(Lamp lamp, LampOutput output) {
-        UnderLamp under = under(lamp, output);
-        double closest = rest.closestTo(lamp).map(RestingPlaces.Distance::centimetres).orElse(0.0);
-        return rest.near(lamp).stream().max(Comparator.comparingDouble(under::value))
+    /** Of the resting places near a lamp the one that gets the most; empty when none is known. */
+    private static Optional<Lit> brightest(List<RestingPlaces.Distance> near, UnderLamp under) {
+        double closest = RestingPlaces.closest(near).map(RestingPlaces.Distance::centimetres).orElse(0.0);
+        return near.stream().max(Comparator.comparingDouble(under::value))
                 .map(place -> under.at(place.centimetres() > closest ? place.asBrightest() : place));
     }
 

@@ -1,5 +1,6 @@
 package org.loamlight.derivation;
 
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -64,12 +65,10 @@ record Warmth(Level day, Level night, double dayHours) {
         if (air.isEmpty()) {
             return Optional.empty();
         }
-        double warmest = air.stream().mapToDouble(Quantity::value).max().orElseThrow();
-        double coldest = air.stream().mapToDouble(Quantity::value).min().orElseThrow();
+        DoubleSummaryStatistics values = air.stream().mapToDouble(Quantity::value).summaryStatistics();
         double instrument = air.stream().mapToDouble(Quantity::uncertainty).max().orElseThrow();
-        double mean = air.stream().mapToDouble(Quantity::value).average().orElseThrow();
-        double uncertainty = Conformance.combine(instrument, Conformance.fromHalfWidth((warmest - coldest) / 2));
-        return Optional.of(new Level(mean, uncertainty)).filter(Level::isLived);
+        double uncertainty = Conformance.combine(instrument, Conformance.fromHalfWidth((values.getMax() - values.getMin()) / 2));
+        return Optional.of(new Level(values.getAverage(), uncertainty)).filter(Level::isLived);
     }
 
     /** What an animal of that mass needs in a day to hold its weight (kJ). */
