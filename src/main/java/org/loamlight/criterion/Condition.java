@@ -3,8 +3,10 @@ package org.loamlight.criterion;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.NoSuchElementException;
 import java.util.Set;
 import java.util.function.BiPredicate;
+import java.util.function.Function;
 import org.loamlight.setup.Animal;
 import org.loamlight.setup.Furnishing;
 import org.loamlight.setup.Heater;
@@ -116,12 +118,21 @@ public enum Condition {
     /** What conditions about things look at for a subject: the thing itself; the setup for the enclosure. */
     public static Object thing(Subject subject, Setup setup) {
         return switch (subject.kind()) {
-            case HEATER -> setup.heaters().stream().filter(one -> one.subject().equals(subject)).findFirst().orElseThrow();
-            case LAMP -> setup.lamps().stream().filter(one -> one.subject().equals(subject)).findFirst().orElseThrow();
-            case OPENING -> setup.enclosure().openings().stream().filter(one -> one.subject().equals(subject)).findFirst().orElseThrow();
-            case FURNISHING -> setup.furnishings().stream().filter(one -> one.subject().equals(subject)).findFirst().orElseThrow();
+            case HEATER -> named(setup.heaters(), Heater::name, subject);
+            case LAMP -> named(setup.lamps(), Lamp::name, subject);
+            case OPENING -> named(setup.enclosure().openings(), Opening::name, subject);
+            case FURNISHING -> named(setup.furnishings(), Furnishing::name, subject);
             case ENCLOSURE -> setup;
             default -> subject;
         };
+    }
+
+    private static <T> T named(List<T> things, Function<T, String> name, Subject subject) {
+        for (T thing : things) {
+            if (name.apply(thing).equals(subject.name())) {
+                return thing;
+            }
+        }
+        throw new NoSuchElementException("There is no " + subject.key());
     }
 }
