@@ -52,7 +52,10 @@ public final class LimitResolver {
                 }
             }
         }
-        return limits.isEmpty() && missing.isEmpty() ? Resolution.NONE : new Resolution(limits, Set.copyOf(missing));
+        if (missing.isEmpty()) {
+            return limits.isEmpty() ? Resolution.NONE : new Resolution(limits, Set.of());
+        }
+        return new Resolution(limits, Set.copyOf(missing));
     }
 
     private record Case(Criterion criterion, Subject subject, Animal animal, PreparedLimit prepared) {

@@ -15,7 +15,7 @@ public record Resolution(List<ResolvedLimit> limits, Set<String> missing) {
 
     public Resolution {
         limits = List.copyOf(limits);
-        missing = missing.isEmpty() ? Set.of() : Set.copyOf(missing);
+        missing = Set.copyOf(missing);
     }
 
     /** Whether no limit is meant for these animals at all. */
