@@ -3,10 +3,8 @@ package org.loamlight.evaluation;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.loamlight.criterion.ResolvedLimit;
 import org.loamlight.criterion.Species;
 import org.loamlight.finding.Applies;
@@ -22,7 +20,6 @@ import org.loamlight.setup.Substrate;
 /** The facts rules see of one setup, sorted as a program would that looks them up itself. */
 final class FactsByKind {
     final Map<String, List<Applies>> applies = new HashMap<>();
-    final Set<String> byLimit = new HashSet<>();
     final Map<String, List<ResolvedLimit>> limits = new HashMap<>();
     final Map<Topic, List<Quantity>> quantities = new EnumMap<>(Topic.class);
     final Map<String, List<Quantity>> quantitiesBySource = new HashMap<>();
@@ -42,19 +39,12 @@ final class FactsByKind {
         if (fact instanceof ResolvedLimit one) {
             limits.computeIfAbsent(one.criterion(), key -> new ArrayList<>()).add(one);
         } else if (fact instanceof Applies one) {
-            add(one);
+            applies.computeIfAbsent(one.criterion(), key -> new ArrayList<>()).add(one);
         } else if (fact instanceof Quantity one) {
             quantities.computeIfAbsent(one.topic(), key -> new ArrayList<>()).add(one);
             quantitiesBySource.computeIfAbsent(one.source(), key -> new ArrayList<>()).add(one);
         } else {
             addDescribed(fact);
-        }
-    }
-
-    private void add(Applies one) {
-        applies.computeIfAbsent(one.criterion(), key -> new ArrayList<>()).add(one);
-        if (one.byLimit()) {
-            byLimit.add(one.criterion());
         }
     }
 

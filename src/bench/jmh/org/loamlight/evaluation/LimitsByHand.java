@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.BiFunction;
+import org.loamlight.criterion.LimitUse;
 import org.loamlight.criterion.ResolvedLimit;
 import org.loamlight.finding.Held;
 import org.loamlight.finding.Voided;
@@ -39,11 +40,8 @@ final class LimitsByHand implements WayOfJudging {
         Set<Quantity> out = new HashSet<>();
         voided.forEach(one -> out.add(one.quantity()));
         List<Held> held = new ArrayList<>();
-        facts.limits.forEach((criterion, limits) -> {
-            if (facts.byLimit.contains(criterion)) {
-                limits.forEach(limit -> hold(limit, facts.quantities(limit.topic()), out, held));
-            }
-        });
+        facts.limits.values().stream().flatMap(List::stream).filter(limit -> limit.use() != LimitUse.OWN_RULES)
+                .forEach(limit -> hold(limit, facts.quantities(limit.topic()), out, held));
         return held;
     }
 

@@ -9,6 +9,7 @@ import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.loamlight.criterion.Knowledge;
+import org.loamlight.criterion.LimitUse;
 import org.loamlight.finding.Fault;
 import org.loamlight.finding.Held;
 import org.loamlight.finding.Missing;
@@ -69,16 +70,15 @@ public enum Way {
     /** How many times each thing is stated; the order in which it is has no meaning. */
     private Map<Object, Integer> counted(WayOfJudging way, Auditor.Asked asked) {
         Statements statements = way.judge(asked);
-        Set<String> byLimit = new FactsByKind(asked.facts()).byLimit;
         Map<Object, Integer> counted = new HashMap<>();
         Stream.of(statements.held(), statements.voided(), statements.faults(), statements.missing()).flatMap(List::stream)
-                .filter(one -> rules == null || isJudged(one, byLimit)).forEach(one -> counted.merge(one, 1, Integer::sum));
+                .filter(one -> rules == null || isJudged(one)).forEach(one -> counted.merge(one, 1, Integer::sum));
         return counted;
     }
 
     /** Rules of logic that are not chosen may hold a limit as well, of a criterion that is not judged by limits. */
-    private boolean isJudged(Object stated, Set<String> byLimit) {
-        return stated instanceof Held held ? byLimit.contains(held.criterion()) : stated instanceof Voided || rules.contains(name(stated));
+    private boolean isJudged(Object stated) {
+        return stated instanceof Held held ? held.limit().use() != LimitUse.OWN_RULES : stated instanceof Voided || rules.contains(name(stated));
     }
 
     /** The rule that stated it, or for limits held and values voided that it is one. */

@@ -35,6 +35,11 @@ public record Criterion(String id, String title, Need need, Grade grade, Map<Str
         return !quantities.isEmpty() && !heldByRule && !informs;
     }
 
+    /** Who holds quantities against its limits. */
+    LimitUse limitUse() {
+        return !isLimit() ? LimitUse.OWN_RULES : isOfCode() ? LimitUse.CODE : LimitUse.NEED;
+    }
+
     /** The same with another grade of its own. */
     Criterion graded(Grade other) {
         return new Criterion(id, title, need, other, grades, subject, appliesWhen, purposes, needs, reads, quantities, heldByRule, informs, decision, citations,

@@ -9,13 +9,14 @@ import org.loamlight.setup.Subject;
 /**
  * A limit in numbers, for one pair of criterion and subject.
  *
+ * @param use         who holds quantities against it
  * @param low         lower end in the topic's unit; negative infinity when open
  * @param high        upper end in the topic's unit; infinity when open
  * @param uncertainty standard uncertainty of the ends, from the body measure they are a factor of; 0 for constants
  * @param grade       grade of falling short of it
  * @param animal      name of the animal it was resolved for
  */
-public record ResolvedLimit(String criterion, Subject subject, Topic topic, Place place, Where where, double low, double high,
+public record ResolvedLimit(String criterion, Subject subject, Topic topic, Place place, Where where, LimitUse use, double low, double high,
         double uncertainty, DecisionRule decision, Grade grade, Citation citation, String animal) {
 
     public ResolvedLimit {

@@ -138,7 +138,7 @@ public final class Auditor {
         List<Object> facts = new ArrayList<>();
         for (Pairs.Listed pair : listed) {
             if (pair.applies()) {
-                facts.add(new Applies(pair.criterion().id(), pair.subject(), pair.criterion().isLimit(), pair.criterion().isOfCode()));
+                facts.add(new Applies(pair.criterion().id(), pair.subject()));
                 facts.addAll(pair.limits().limits());
             }
         }

@@ -9,6 +9,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.loamlight.criterion.Citation;
 import org.loamlight.criterion.DecisionRule;
 import org.loamlight.criterion.Grade;
+import org.loamlight.criterion.LimitUse;
 import org.loamlight.criterion.ResolvedLimit;
 import org.loamlight.criterion.Standing;
 import org.loamlight.criterion.Where;
@@ -21,7 +22,7 @@ import org.loamlight.setup.Subject;
 
 class HeldTest {
     private static ResolvedLimit limit(double low, double high, DecisionRule rule) {
-        return new ResolvedLimit("test.limit", Subject.ENCLOSURE, Topic.SURFACE_TEMPERATURE_BY_DAY, Place.ANYWHERE, Where.EVERYWHERE, low, high, 0, rule,
+        return new ResolvedLimit("test.limit", Subject.ENCLOSURE, Topic.SURFACE_TEMPERATURE_BY_DAY, Place.ANYWHERE, Where.EVERYWHERE, LimitUse.NEED, low, high, 0, rule,
                 Grade.CRITICAL, new Citation("invented", "", Standing.JUDGEMENT), "Marl");
     }
 
@@ -85,7 +86,7 @@ class HeldTest {
     @Test
     void the_uncertainty_of_a_limit_counts_beside_that_of_the_value() {
         ResolvedLimit sure = limit(38, Double.POSITIVE_INFINITY, DecisionRule.SIMPLE);
-        ResolvedLimit unsure = new ResolvedLimit(sure.criterion(), sure.subject(), sure.topic(), sure.place(), sure.where(), sure.low(), sure.high(), 3,
+        ResolvedLimit unsure = new ResolvedLimit(sure.criterion(), sure.subject(), sure.topic(), sure.place(), sure.where(), sure.use(), sure.low(), sure.high(), 3,
                 sure.decision(), sure.grade(), sure.citation(), sure.animal());
         Quantity value = quantity(39, 4, Method.MEASURED);
         assertEquals(0.5987, Held.of(value, sure).probability(), 1e-4);

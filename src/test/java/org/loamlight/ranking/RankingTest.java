@@ -16,6 +16,7 @@ import org.loamlight.criterion.DecisionRule;
 import org.loamlight.criterion.Grade;
 import org.loamlight.criterion.Need;
 import org.loamlight.criterion.Page;
+import org.loamlight.criterion.LimitUse;
 import org.loamlight.criterion.ResolvedLimit;
 import org.loamlight.criterion.Standing;
 import org.loamlight.criterion.Where;
@@ -53,7 +54,7 @@ class RankingTest {
     }
 
     private static Finding warm(String id, double value, double uncertainty) {
-        ResolvedLimit limit = new ResolvedLimit(id, Subject.ENCLOSURE, Topic.AIR_TEMPERATURE_BY_DAY, Place.ANYWHERE, Where.EVERYWHERE, 21, 27, 0,
+        ResolvedLimit limit = new ResolvedLimit(id, Subject.ENCLOSURE, Topic.AIR_TEMPERATURE_BY_DAY, Place.ANYWHERE, Where.EVERYWHERE, LimitUse.NEED, 21, 27, 0,
                 DecisionRule.SIMPLE, Grade.MAJOR, CITATION, "Marl");
         Quantity quantity = new Quantity(Topic.AIR_TEMPERATURE_BY_DAY, Place.ANYWHERE, value, uncertainty, new Origin(Method.MEASURED, "r", ""), List.of());
         return finding(criterion(id, Need.ENVIRONMENT), Result.NONCONFORMITY, Grade.MAJOR, List.of(Held.of(quantity, limit)));

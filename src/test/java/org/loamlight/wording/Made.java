@@ -11,6 +11,7 @@ import org.loamlight.criterion.Grade;
 import org.loamlight.criterion.Knowledge;
 import org.loamlight.criterion.Need;
 import org.loamlight.criterion.Page;
+import org.loamlight.criterion.LimitUse;
 import org.loamlight.criterion.ResolvedLimit;
 import org.loamlight.criterion.Source;
 import org.loamlight.criterion.Standing;
@@ -61,7 +62,7 @@ final class Made {
     }
 
     static ResolvedLimit limit(Topic topic, Place place, double low, double high) {
-        return new ResolvedLimit("air.made", Subject.ENCLOSURE, topic, place, Where.EVERYWHERE, low, high, 0, DecisionRule.SIMPLE, Grade.MAJOR,
+        return new ResolvedLimit("air.made", Subject.ENCLOSURE, topic, place, Where.EVERYWHERE, LimitUse.NEED, low, high, 0, DecisionRule.SIMPLE, Grade.MAJOR,
                 JUDGEMENT, "Bracken");
     }
 
@@ -70,12 +71,12 @@ final class Made {
     }
 
     static ResolvedLimit graded(ResolvedLimit limit, Grade grade) {
-        return new ResolvedLimit(limit.criterion(), limit.subject(), limit.topic(), limit.place(), limit.where(), limit.low(), limit.high(), 0,
+        return new ResolvedLimit(limit.criterion(), limit.subject(), limit.topic(), limit.place(), limit.where(), limit.use(), limit.low(), limit.high(), 0,
                 limit.decision(), grade, limit.citation(), limit.animal());
     }
 
     static ResolvedLimit somewhere(ResolvedLimit limit) {
-        return new ResolvedLimit(limit.criterion(), limit.subject(), limit.topic(), limit.place(), Where.SOMEWHERE, limit.low(), limit.high(), 0,
+        return new ResolvedLimit(limit.criterion(), limit.subject(), limit.topic(), limit.place(), Where.SOMEWHERE, LimitUse.NEED, limit.low(), limit.high(), 0,
                 limit.decision(), limit.grade(), limit.citation(), limit.animal());
     }
 

@@ -15,6 +15,7 @@ import org.loamlight.criterion.DecisionRule;
 import org.loamlight.criterion.Grade;
 import org.loamlight.criterion.Knowledge;
 import org.loamlight.criterion.KnowledgeReader;
+import org.loamlight.criterion.LimitUse;
 import org.loamlight.criterion.ResolvedLimit;
 import org.loamlight.criterion.Standing;
 import org.loamlight.criterion.Where;
@@ -216,7 +217,7 @@ final class Sample {
     }
 
     private static ResolvedLimit resolved(String criterion, Topic topic, Zone zone, double low, double high) {
-        return new ResolvedLimit(criterion, Subject.ENCLOSURE, topic, Place.of(zone), Where.EVERYWHERE, low, high, 0, DecisionRule.SIMPLE,
+        return new ResolvedLimit(criterion, Subject.ENCLOSURE, topic, Place.of(zone), Where.EVERYWHERE, LimitUse.NEED, low, high, 0, DecisionRule.SIMPLE,
                 Grade.MAJOR, new Citation("care-sheet", "table 2", Standing.SECONDARY), "Bracken");
     }
 }
