@@ -4,7 +4,9 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import org.kie.api.runtime.ClassObjectFilter;
 import org.kie.api.runtime.KieSession;
 import org.kie.api.runtime.rule.AgendaFilter;
@@ -18,11 +20,13 @@ import org.loamlight.finding.Applies;
 import org.loamlight.finding.Explains;
 import org.loamlight.finding.Fault;
 import org.loamlight.finding.Finding;
+import org.loamlight.finding.FromReading;
 import org.loamlight.finding.Held;
 import org.loamlight.finding.Missing;
 import org.loamlight.finding.Voided;
 import org.loamlight.quantity.Quantity;
 import org.loamlight.setup.Animal;
+import org.loamlight.setup.Reading;
 import org.loamlight.setup.Setup;
 
 /** Audits setups. One instance serves all threads. */
@@ -143,6 +147,7 @@ public final class Auditor {
             }
         }
         facts.addAll(quantities);
+        facts.addAll(fromReadings(setup, quantities));
         facts.addAll(Derivation.lacking(setup, axis(setup)));
         List.<Collection<?>>of(setup.animals(), setup.enclosure().openings(), setup.heaters(), setup.lamps(), setup.furnishings(),
                 setup.readings(), List.of(setup.enclosure(), setup.room(), setup.care(), setup.electrical(), setup.hygiene(),
@@ -151,6 +156,12 @@ public final class Auditor {
         setup.water().ifPresent(facts::add);
         setup.animals().stream().map(Animal::species).distinct().map(species -> knowledge.profile(species).species()).forEach(facts::add);
         return facts;
+    }
+
+    private static List<FromReading> fromReadings(Setup setup, List<Quantity> quantities) {
+        Map<String, Reading> readings = setup.readings().stream().collect(Collectors.toMap(reading -> reading.subject().key(), reading -> reading));
+        return quantities.stream().filter(quantity -> readings.containsKey(quantity.source()))
+                .map(quantity -> new FromReading(readings.get(quantity.source()), quantity)).toList();
     }
 
     private static <T> List<T> all(KieSession session, Class<T> type) {
