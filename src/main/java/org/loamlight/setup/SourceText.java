@@ -20,6 +20,9 @@ final class SourceText {
     private final CharSequence text;
     /** Made when the first place is asked for, which for a file without a problem is never. */
     private int[] lineStarts;
+    /** The offset a column was told for last, and how many characters stand before it in its line. */
+    private int counted;
+    private int columns;
 
     /** @param length of the characters that belong to the text */
     private SourceText(char[] characters, int length) {
@@ -172,6 +175,14 @@ final class SourceText {
         int[] starts = lineStarts();
         int found = Arrays.binarySearch(starts, at);
         int line = found >= 0 ? found : -found - 2;
-        return new JsonPlace(line + 1, Character.codePointCount(text, starts[line], at) + 1, path);
+        return new JsonPlace(line + 1, column(starts[line], at), path);
+    }
+
+    /** Goes on from the last place if it can, so that a long line is not counted again for each of its problems. */
+    private synchronized int column(int lineStart, int at) {
+        boolean goesOn = lineStart <= counted && counted <= at;
+        columns = (goesOn ? columns : 0) + Character.codePointCount(text, goesOn ? counted : lineStart, at);
+        counted = at;
+        return columns + 1;
     }
 }
