@@ -92,8 +92,8 @@ public final class LimitResolver {
 
     private static ResolvedLimit resolved(Case one, PreparedLimit.Ends ends) {
         Limit limit = one.limit();
-        return new ResolvedLimit(one.criterion.id(), one.subject, limit.topic(), limit.placeFor(one.subject), limit.where(), one.criterion.limitUse(), ends.low(), ends.high(),
-                ends.uncertainty(), one.criterion.decision(), limit.grade().orElse(one.criterion.grade()), limit.citation(), one.animal.name());
+        return new ResolvedLimit(one.criterion.id(), one.subject, limit.topic(), limit.placeFor(one.subject), limit.where(), one.criterion.limitUse(),
+                ends.low(), ends.high(), ends.uncertainty(), one.criterion.decision(), limit.grade().orElse(one.criterion.grade()), limit.citation(), one.animal.name());
     }
 
     private PreparedLimit.Ends inNumbers(Case one) {

@@ -38,7 +38,7 @@ public record Quantity(Topic topic, Place place, double value, double uncertaint
         return value == 0;
     }
 
-    /** Subject key of what it rests on, for rules that take a reading out. */
+    /** Subject key of what it rests on. */
     public String source() {
         return origin.source();
     }

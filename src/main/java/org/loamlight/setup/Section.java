@@ -402,12 +402,12 @@ public final class Section {
         if (isPassedOver) {
             return;
         }
-        for (String key : object.members().keySet()) {
-            if (!asked.contains(key)) {
-                Set<String> known = new LinkedHashSet<>(asked);
-                problems.add(object.keyAt(key), "the key " + Quoted.of(key) + " is not known",
-                        Words.hint(key, known) + "known here are " + String.join(", ", known));
-            }
+        List<String> unasked = new ArrayList<>(object.members().keySet());
+        unasked.removeAll(asked);
+        if (!unasked.isEmpty()) {
+            Set<String> known = new LinkedHashSet<>(asked);
+            unasked.forEach(key -> problems.add(object.keyAt(key), "the key " + Quoted.of(key) + " is not known",
+                    Words.hint(key, known) + "known here are " + String.join(", ", known)));
         }
     }
 }
